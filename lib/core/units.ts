@@ -1,0 +1,47 @@
+/** UCUM codes used by the project. UCUM's ohm is `Ohm`; a year is `a`. */
+export type Ucum = 'kg' | 'kg/m2' | 'cm' | 'm' | 'Ohm' | 'Ohm/m' | 'cm2/Ohm' | 'deg' | '%' | 'L' | 'kcal/d' | 'a' | '1';
+
+/** What a person wants to read; files and exports always keep SI and UCUM. */
+export interface UnitPreference {
+  readonly mass: 'kg' | 'lb';
+  readonly length: 'cm' | 'ft-in';
+  readonly energy: 'kcal' | 'kJ';
+}
+
+export const SI_UNITS: UnitPreference = { mass: 'kg', length: 'cm', energy: 'kcal' };
+
+/** Pounds in a kilogram: 1 lb = 0.45359237 kg exactly (international yard and pound agreement, 1959). */
+const POUNDS_PER_KILOGRAM = 1 / 0.45359237;
+
+/** How a unit is shown: the label that stands in a header or behind a number, and the factor from the UCUM unit. */
+export interface ShownUnit {
+  readonly label: string;
+  readonly factor: number;
+}
+
+const SHOWN: Readonly<Record<Ucum, string>> = {
+  kg: 'kg',
+  'kg/m2': 'kg/m²',
+  cm: 'cm',
+  m: 'm',
+  Ohm: 'Ω',
+  'Ohm/m': 'Ω/m',
+  'cm2/Ohm': 'cm²/Ω',
+  deg: '°',
+  '%': '%',
+  L: 'L',
+  'kcal/d': 'kcal/d',
+  a: 'years',
+  '1': '',
+};
+
+/**
+ * The unit as a person prefers it. Lengths in ft-in are shown as inches where a difference is meant;
+ * a height itself is formatted by `formatHeight`.
+ */
+export const shownUnit = (unit: Ucum, preference: UnitPreference): ShownUnit => {
+  if (unit === 'kg' && preference.mass === 'lb') return { label: 'lb', factor: POUNDS_PER_KILOGRAM };
+  if (unit === 'cm' && preference.length === 'ft-in') return { label: 'in', factor: 1 / 2.54 };
+  if (unit === 'kcal/d' && preference.energy === 'kJ') return { label: 'kJ/d', factor: 4.184 };
+  return { label: SHOWN[unit], factor: 1 };
+};

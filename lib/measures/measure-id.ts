@@ -1,0 +1,34 @@
+/** The values that Driftline follows, in the order in which they are listed. */
+export const MEASURE_IDS = [
+  'weight',
+  'bmi',
+  'r',
+  'xc',
+  'z',
+  'phase_angle',
+  'r_h',
+  'xc_h',
+  'h2_r',
+  'ffm',
+  'fm',
+  'fat_percent',
+  'ffmi',
+  'fmi',
+  'smm',
+  'smi',
+  'ffm_exported',
+  'fm_exported',
+  'smm_exported',
+  'tbw_exported',
+  'ecw_exported',
+  'phase_angle_exported',
+] as const;
+
+export type MeasureId = (typeof MEASURE_IDS)[number];
+
+/** Values of the error study that no list of values shows: they explain others. */
+export const SUPPORT_IDS = ['z_h', 'ffm_without_weight'] as const;
+
+export type SupportId = (typeof SUPPORT_IDS)[number];
+
+export type AnyMeasureId = MeasureId | SupportId;
