@@ -1,0 +1,86 @@
+import js from '@eslint/js';
+import jsxA11y from 'eslint-plugin-jsx-a11y';
+import reactHooks from 'eslint-plugin-react-hooks';
+import tseslint from 'typescript-eslint';
+
+const pureFolders = ['core', 'stats', 'measures', 'import', 'cohort', 'privacy'].map((name) => `lib/${name}/**/*.ts`);
+
+const noClockOrChance = [
+  { selector: "MemberExpression[object.name='Date'][property.name='now']", message: 'Pass the date in as a value.' },
+  { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'Pass the date in as a value.' },
+  { selector: "CallExpression[callee.name='Date']", message: 'Pass the date in as a value.' },
+  { selector: "MemberExpression[object.name='Math'][property.name='random']", message: 'Use a seeded generator.' },
+  { selector: "MemberExpression[object.name='crypto'][property.name='randomUUID']", message: 'Pass the id in.' },
+  { selector: "MemberExpression[object.name='crypto'][property.name='getRandomValues']", message: 'Pass the bytes in.' },
+];
+
+const notInPureFolders = ['console', 'window', 'document', 'navigator', 'localStorage', 'performance', 'process'];
+
+export default tseslint.config(
+  {
+    ignores: ['.next/', 'out/', 'dist/', 'public/duckdb-*/', 'coverage/', 'test-results/', 'next-env.d.ts'],
+  },
+  js.configs.recommended,
+  {
+    files: ['**/*.{ts,tsx}'],
+    extends: [...tseslint.configs.recommendedTypeChecked],
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    rules: {
+      '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
+      '@typescript-eslint/no-explicit-any': 'error',
+      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/no-non-null-assertion': 'error',
+      '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
+      '@typescript-eslint/ban-ts-comment': 'error',
+      '@typescript-eslint/only-throw-error': 'error',
+    },
+  },
+  {
+    files: ['**/*.{ts,tsx,mjs,cjs}'],
+    linterOptions: { noInlineConfig: true, reportUnusedDisableDirectives: 'error' },
+    rules: {
+      eqeqeq: 'error',
+      'no-eval': 'error',
+      'no-implied-eval': 'error',
+      'max-lines': ['error', { max: 400 }],
+      'prefer-const': 'error',
+    },
+  },
+  {
+    files: ['**/*.tsx'],
+    ...jsxA11y.flatConfigs.recommended,
+  },
+  {
+    files: ['app/**/*.{ts,tsx}'],
+    plugins: { 'react-hooks': reactHooks },
+    rules: {
+      ...reactHooks.configs.recommended.rules,
+      'react-hooks/exhaustive-deps': 'error',
+      // Both speak only to the React compiler, which this project does not run.
+      'react-hooks/incompatible-library': 'off',
+      'react-hooks/preserve-manual-memoization': 'off',
+    },
+  },
+  {
+    files: ['app/**/*.{ts,tsx}', 'lib/**/*.ts'],
+    ignores: ['lib/cli/**'],
+    rules: { 'no-console': 'error' },
+  },
+  {
+    files: pureFolders,
+    rules: {
+      'no-restricted-globals': ['error', ...notInPureFolders],
+      'no-restricted-syntax': ['error', ...noClockOrChance],
+    },
+  },
+  {
+    files: ['*.cjs'],
+    languageOptions: { sourceType: 'commonjs', globals: { module: 'writable' } },
+  },
+  {
+    files: ['public/*.js'],
+    languageOptions: { sourceType: 'script', globals: { document: 'readonly', localStorage: 'readonly' } },
+  },
+);
