@@ -1,0 +1,52 @@
+import type { IsoDate } from '../../core/iso-date';
+import type { RuleId } from '../../measures/comparability-rule';
+import type { GuardCode } from '../../measures/guard';
+import type { AnyMeasureId, MeasureId } from '../../measures/measure-id';
+import type { ChangeRow } from './change-row';
+
+/** A condition of one visit. `not-recorded`: nobody recorded it at this site in this month. */
+export type ConditionState = 'met' | 'by-procedure' | 'not-met' | 'unknown' | 'not-recorded';
+
+export interface ClientVisit {
+  readonly visit: number;
+  readonly date: IsoDate;
+  readonly purpose: string;
+  readonly site: string | null;
+  readonly device: string | null;
+  readonly position: string | null;
+  readonly posture: string | null;
+  readonly readings: number;
+  readonly values: Readonly<Partial<Record<AnyMeasureId, number>>>;
+  readonly conditions: Readonly<Partial<Record<RuleId, ConditionState>>>;
+  readonly guards: readonly GuardCode[];
+  /** Grade of the pair baseline → this visit; undefined for the baseline itself. */
+  readonly comparableWithBaseline?: 'comparable' | 'by-procedure' | 'caution' | 'no';
+}
+
+export interface ClientEnrolment {
+  readonly program: string;
+  readonly start: IsoDate | null;
+  readonly end: IsoDate | null;
+  readonly endReason: string | null;
+  readonly baseline: IsoDate | null;
+  readonly lateBaseline: boolean;
+}
+
+/** Everything the page of one client shows. */
+export interface ClientDetail {
+  readonly clientKey: number;
+  readonly client: string;
+  readonly familyName: string | null;
+  readonly givenName: string | null;
+  readonly sexForEquations: 'F' | 'M' | null;
+  /** The sexes recorded in the client's rows, most frequent first. */
+  readonly sexesRecorded: readonly string[];
+  readonly ageAtLatest: number | null;
+  readonly seriesHeightCm: number | null;
+  readonly enrolments: readonly ClientEnrolment[];
+  readonly visits: readonly ClientVisit[];
+  /** Every pair of the chosen value, and baseline→latest of every value. */
+  readonly pairs: readonly ChangeRow[];
+  readonly latestChanges: readonly ChangeRow[];
+  readonly missing: readonly { readonly measure: MeasureId; readonly needs: readonly string[] }[];
+}

@@ -1,0 +1,22 @@
+import type { ChangeRow } from './change-row';
+import type { ClientDetail } from './client-detail';
+import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
+import type { ContactLists } from './contact-lists';
+import type { CohortFilter, Level, Purpose } from './filter';
+import type { PrecisionRow } from './precision-row';
+import type { ProgramRow } from './program-row';
+import type { VectorAnalysis } from './vector-analysis';
+
+/** What screens, files and the command line ask of one data version. Every answer comes from the same pipeline. */
+export interface Cohort {
+  readonly summary: CohortSummary;
+  precision(level: Level): readonly PrecisionRow[];
+  changes(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ChangeRow[]>;
+  programs(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ProgramRow[]>;
+  vectors(filter: CohortFilter, signal?: AbortSignal): Promise<VectorAnalysis>;
+  indices(filter: CohortFilter, signal?: AbortSignal): Promise<readonly IndexPoint[]>;
+  contacts(filter: CohortFilter, signal?: AbortSignal): Promise<ContactLists>;
+  clients(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ClientListRow[]>;
+  /** Undefined where no client has the key. */
+  client(clientKey: number, filter: CohortFilter, signal?: AbortSignal): Promise<ClientDetail | undefined>;
+}

@@ -1,0 +1,34 @@
+import type { AnyMeasureId } from '../../measures/measure-id';
+
+/** Where a threshold comes from, statistics §3: 1 own between-day … 6 none. Tier 4 is not offered yet. */
+export type Tier = 1 | 2 | 3 | 5 | 6;
+
+/** The error of one value. Symbols as in the computation's description: variances, SDs in the value's unit. */
+export interface PrecisionRow {
+  readonly measure: AnyMeasureId;
+  readonly tier: Tier;
+  /** People in the between-day clusters (tier 5: with replicates). */
+  readonly clients: number;
+  readonly sw: number | null;
+  readonly dfWithin: number;
+  readonly sb: number | null;
+  /** Mean square between the days of a cluster (a variance). */
+  readonly m: number | null;
+  readonly dfBetween: number;
+  readonly h: number | null;
+  /** f: z or t. */
+  readonly factor: number | null;
+  /** Precision error of one reading. */
+  readonly pe: number | null;
+  readonly peInterval: readonly [number, number] | null;
+  /** Least significant change for one reading at each end. */
+  readonly lsc: number | null;
+  readonly lscInterval: readonly [number, number] | null;
+  /** Of 100 unchanged people, between … and … would be called changed. */
+  readonly changedPer100: readonly [number, number] | null;
+  readonly form: 'sd' | 'log';
+  readonly provisional: boolean;
+  /** V(k₁,k₂) = twoBetween + within · (1/k₁ + 1/k₂); null where there is no threshold. */
+  readonly twoBetween: number | null;
+  readonly within: number | null;
+}

@@ -1,0 +1,83 @@
+import type { IsoDate } from '../../core/iso-date';
+import type { Ucum } from '../../core/units';
+
+/** Filled: comparable with the baseline. Hollow: cannot be compared. Grey: the value is held back from judgement. */
+export type LanePointState = 'comparable' | 'not-comparable' | 'held';
+
+/** ✓, ✓ with a p, ✕, ?, or a short label such as a position. */
+export type ConditionMark = 'met' | 'met-by-procedure' | 'not-met' | 'unknown' | { readonly text: string };
+
+export interface LaneVisit {
+  readonly id: string;
+  readonly date: IsoDate;
+  /** What changed before this visit (*other position*, *other device*): a vertical dotted line with these words. */
+  readonly breakBefore?: string;
+}
+
+export interface LanePointData {
+  readonly key: string;
+  readonly visitId: string;
+  readonly value: number;
+  readonly state: LanePointState;
+}
+
+export interface LaneData {
+  readonly id: string;
+  readonly title: string;
+  readonly unit: Ucum;
+  readonly digits: number;
+  readonly points: readonly LanePointData[];
+  readonly baseline?: number;
+  /** Least significant change from the baseline, in the lane's unit. */
+  readonly leastSignificantChange?: number;
+}
+
+export interface ConditionRow {
+  readonly label: string;
+  /** One per visit, in the order of the visits; undefined where it was not recorded at all. */
+  readonly marks: readonly (ConditionMark | undefined)[];
+}
+
+export interface TimeLanesData {
+  readonly visits: readonly LaneVisit[];
+  readonly lanes: readonly LaneData[];
+  readonly conditions?: readonly ConditionRow[];
+}
+
+export interface LanePoint extends LanePointData {
+  readonly visitIndex: number;
+  /** Value with unit. */
+  readonly valueLabel: string;
+  /** What a person hears when the point has the focus. */
+  readonly label: string;
+}
+
+export interface Lane {
+  readonly id: string;
+  readonly title: string;
+  readonly unitLabel: string;
+  readonly domain: readonly [number, number];
+  readonly points: readonly LanePoint[];
+  readonly baseline?: number;
+  readonly band?: readonly [number, number];
+  /** Numbers at the right: first value in secondary ink, last in ink; positions are the values. */
+  readonly first?: { readonly value: number; readonly text: string };
+  readonly last?: { readonly value: number; readonly text: string };
+}
+
+export interface LaneVisitSpec extends LaneVisit {
+  readonly dayMonth: string;
+  readonly year: string;
+  readonly dateLabel: string;
+}
+
+/** One client's values over time: stacked lanes on one time axis, error bands, breaks, and the conditions beneath. */
+export interface TimeLanesSpec {
+  readonly kind: 'time-lanes';
+  readonly width: number;
+  readonly laneHeight: number;
+  readonly visits: readonly LaneVisitSpec[];
+  readonly lanes: readonly Lane[];
+  readonly conditions: readonly ConditionRow[];
+  readonly message?: string;
+}
