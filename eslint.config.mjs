@@ -11,7 +11,10 @@ const noClockOrChance = [
   { selector: "CallExpression[callee.name='Date']", message: 'Pass the date in as a value.' },
   { selector: "MemberExpression[object.name='Math'][property.name='random']", message: 'Use a seeded generator.' },
   { selector: "MemberExpression[object.name='crypto'][property.name='randomUUID']", message: 'Pass the id in.' },
-  { selector: "MemberExpression[object.name='crypto'][property.name='getRandomValues']", message: 'Pass the bytes in.' },
+  {
+    selector: "MemberExpression[object.name='crypto'][property.name='getRandomValues']",
+    message: 'Pass the bytes in.',
+  },
 ];
 
 const notInPureFolders = ['console', 'window', 'document', 'navigator', 'localStorage', 'performance', 'process'];
