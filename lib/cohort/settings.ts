@@ -1,0 +1,79 @@
+import { z } from 'zod';
+import { RULE_IDS } from '../measures/comparability-rule';
+import { MEASURE_IDS } from '../measures/measure-id';
+
+const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const measureId = z.enum(MEASURE_IDS);
+const ruleId = z.enum(RULE_IDS);
+
+const programSchema = z.strictObject({
+  name: z.string().min(1),
+  plannedVisitWeeks: z.array(z.number().min(0)).default([]),
+  reviews: z.array(z.strictObject({ week: z.number().positive(), windowWeeks: z.number().positive() })).default([]),
+  /** What the program lets expect: kilograms (or the value's unit) per kilogram of weight change. */
+  expectedChange: z
+    .array(z.strictObject({ measure: measureId, perKgWeightChange: z.number() }))
+    .default([]),
+});
+
+/** A clinic's written procedure: these conditions were met at this site from … to …, unless a row says no. */
+const procedureSchema = z.strictObject({
+  site: z.string().nullable(),
+  from: isoDate.nullable(),
+  to: isoDate.nullable(),
+  conditions: z.array(ruleId).min(1),
+  initials: z.string(),
+});
+
+const enteredErrorSchema = z.strictObject({
+  measure: measureId,
+  /** SD of one reading between days, in the value's unit. */
+  betweenDaySd: z.number().positive(),
+  df: z.number().int().min(1),
+});
+
+const answerSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('same-client'), ids: z.array(z.string()).min(1), client: z.string() }),
+  z.strictObject({ kind: z.literal('sex-for-equations'), client: z.string(), sex: z.enum(['F', 'M']) }),
+  z.strictObject({ kind: z.literal('birth-date'), client: z.string(), date: isoDate }),
+  z.strictObject({
+    kind: z.literal('far-off'),
+    client: z.string(),
+    visitDate: isoDate,
+    column: z.string(),
+    value: z.string(),
+    decision: z.enum(['keep', 'refuse']),
+  }),
+]);
+
+/** The workspace's settings. Read at the border, trusted inside. */
+export const settingsSchema = z.strictObject({
+  version: z.literal(1).default(1),
+  clinic: z.strictObject({ name: z.string(), invented: z.boolean().default(false) }).default({ name: '', invented: false }),
+  words: z
+    .strictObject({ client: z.enum(['client', 'patient', 'participant']) })
+    .default({ client: 'client' }),
+  level: z.union([z.literal(80), z.literal(90), z.literal(95)]).default(95),
+  comparable: z.enum(['strict', 'caution', 'all']).optional(),
+  leanMeasure: measureId.default('ffm'),
+  leanShareLimitPercent: z.number().positive().optional(),
+  checkUpsProgram: z.string().default('Check-ups only'),
+  programs: z.array(programSchema).default([]),
+  rules: z
+    .array(z.strictObject({ id: ruleId, grade: z.enum(['no', 'caution', 'note', 'off']).optional(), limit: z.number().positive().optional() }))
+    .default([]),
+  procedures: z.array(procedureSchema).default([]),
+  errorSource: z
+    .discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('own'), alwaysT: z.boolean().default(false) }),
+      z.strictObject({ kind: z.literal('entered'), values: z.array(enteredErrorSchema), alwaysT: z.boolean().default(false) }),
+    ])
+    .default({ kind: 'own', alwaysT: false }),
+  answers: z.array(answerSchema).default([]),
+});
+
+export type Settings = z.infer<typeof settingsSchema>;
+export type Procedure = z.infer<typeof procedureSchema>;
+export type Answer = z.infer<typeof answerSchema>;
+
+export const DEFAULT_SETTINGS: Settings = settingsSchema.parse({});
