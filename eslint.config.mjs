@@ -17,7 +17,12 @@ const noClockOrChance = [
   },
 ];
 
-const notInPureFolders = ['console', 'window', 'document', 'navigator', 'localStorage', 'performance', 'process'];
+const browserStorage = ['localStorage', 'sessionStorage', 'indexedDB', 'caches'].map((name) => ({
+  name,
+  message: 'Only lib/storage touches browser storage.',
+}));
+
+const notInPureFolders = ['console', 'window', 'document', 'navigator', 'performance', 'process'];
 
 export default tseslint.config(
   {
@@ -72,9 +77,21 @@ export default tseslint.config(
     rules: { 'no-console': 'error' },
   },
   {
+    files: ['app/**/*.{ts,tsx}', 'lib/**/*.ts'],
+    ignores: ['lib/storage/**'],
+    rules: {
+      'no-restricted-globals': ['error', ...browserStorage],
+      'no-restricted-properties': [
+        'error',
+        { object: 'navigator', property: 'storage', message: 'Only lib/storage touches browser storage.' },
+        { object: 'window', property: 'localStorage', message: 'Only lib/storage touches browser storage.' },
+      ],
+    },
+  },
+  {
     files: pureFolders,
     rules: {
-      'no-restricted-globals': ['error', ...notInPureFolders],
+      'no-restricted-globals': ['error', ...browserStorage, ...notInPureFolders],
       'no-restricted-syntax': ['error', ...noClockOrChance],
     },
   },
