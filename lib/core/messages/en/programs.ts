@@ -1,0 +1,105 @@
+import type { Formatters } from '../../formatters';
+
+/** Names beyond this number are counted, not listed. */
+const MOST_NAMES = 3;
+
+/** Words of the Programs screen. Change is told among people seen; nothing here says why it came about. */
+export const programs = (f: Formatters) => {
+  const named = (names: readonly string[], of: number): string =>
+    names.length <= MOST_NAMES ? f.list(names) : `${f.number(names.length)} of ${f.number(of)} programs`;
+  return {
+    title: 'Programs',
+    none: 'No program holds a pair of visits under these filters.',
+    nothingComparable: (p: { value: string }) => `No change of ${p.value} could be compared yet in any program.`,
+    finding: (p: { value: string; rose: readonly string[]; fell: readonly string[]; unclear: readonly string[] }) => {
+      const total = p.rose.length + p.fell.length + p.unclear.length;
+      const rose = p.rose.length > 0 ? `rose in ${named(p.rose, total)}` : undefined;
+      const fell = p.fell.length > 0 ? `fell in ${named(p.fell, total)}` : undefined;
+      const moved = [rose, fell].filter((part) => part !== undefined).join(' and ');
+      if (moved === '') {
+        return total === 1
+          ? `Among the people compared, mean ${p.value} neither clearly rose nor clearly fell in ${f.list(p.unclear)}.`
+          : `Among the people compared, mean ${p.value} neither clearly rose nor clearly fell in any program.`;
+      }
+      const rest =
+        p.unclear.length === 0
+          ? ''
+          : `; in ${p.unclear.length <= MOST_NAMES ? f.list(p.unclear) : 'the others'} the interval holds zero`;
+      return `Among the people compared, mean ${p.value} ${moved}${rest}.`;
+    },
+    oneFinding: (p: { program: string; value: string; mean: number; size: string; n: number }) => {
+      const people = f.plural(p.n, 'the one person compared', 'the # people compared');
+      if (p.mean === 0) return `In ${p.program}, mean ${p.value} stayed level among ${people}.`;
+      return `In ${p.program}, mean ${p.value} ${p.mean > 0 ? 'rose' : 'fell'} by ${p.size} among ${people}.`;
+    },
+    lead: (p: { purpose: 'baseline-latest' | 'consecutive'; level: number; lsc: string | null }) => {
+      const what =
+        p.purpose === 'baseline-latest'
+          ? 'Mean change from baseline to the latest visit'
+          : 'Mean change from each visit to the next';
+      const band =
+        p.lsc === null
+          ? 'There is no threshold for one person yet, so no band is drawn.'
+          : `The pale band is the error of one person, ±${p.lsc}: single people inside it have not changed by more than error.`;
+      return `${what}, with its ${f.number(p.level)} % interval. ${band}`;
+    },
+    notCompared: 'Change among people seen; not compared with people who did not take part.',
+    regression: 'People chosen because a first value was extreme tend to move back on their own.',
+    consecutiveNote:
+      'One person gives several such pairs and they share visits, so these intervals look narrower than they are.',
+    orderNote: 'In order of name, never of size.',
+    byError: (p: { level: number; low: number; high: number; df: number }) =>
+      `With nobody changed, error alone would call about ${f.number((100 - p.level) / 2, 1)} in 100 up and as many down; ` +
+      `both together between ${f.number(p.low)} and ${f.number(p.high)} in 100 (${f.number(p.df)} degrees of freedom).`,
+    lowerLimit:
+      'The threshold here holds only the error of stepping off and on again: no change is called more than error.',
+    heldNote: (p: { n: number }) =>
+      f.plural(
+        p.n,
+        '# change is held: the body mass index lies outside the group the equation was made for, so it is not judged.',
+        '# changes are held: the body mass index lies outside the group the equation was made for, so they are not judged.',
+      ),
+    stoppedNote: (p: { n: number }) =>
+      f.plural(p.n, '# change is stopped by a guard.', '# changes are stopped by a guard.'),
+    purposeLabel: 'Which visits are compared',
+    purpose: { 'baseline-latest': 'Baseline to latest', consecutive: 'Visit to visit' },
+    figureTitle: (p: { value: string }) => `Mean change of ${p.value} by program`,
+    axis: (p: { value: string }) => `Mean change, ${p.value}`,
+    nText: (p: { compared: number; pairs: number }) => `${f.number(p.compared)} of ${f.number(p.pairs)} pairs`,
+    summary: {
+      none: 'No two visits of one person yet.',
+      nothingCompared: (p: { pairs: number }) => `None of ${f.plural(p.pairs, '# pair', '# pairs')} could be compared.`,
+      tooFew: 'Too few compared for an interval.',
+      mean: (p: { mean: string; low: string; high: string; direction: 'rose' | 'fell' | 'unclear' }) => {
+        const interval = `${p.mean} (${p.low} to ${p.high})`;
+        if (p.direction === 'unclear') return `${interval} on average; the interval holds zero.`;
+        return `${interval} on average: ${p.direction === 'rose' ? 'up' : 'down'} among those compared.`;
+      },
+    },
+    columns: {
+      program: 'Program',
+      clients: 'People',
+      pairs: 'Pairs',
+      compared: 'Compared',
+      mean: (p: { unit: string }) => (p.unit === '' ? 'Mean change' : `Mean change, ${p.unit}`),
+      interval: (p: { level: number }) => `${f.number(p.level)} % interval`,
+      low: 'Interval, low',
+      high: 'Interval, high',
+      sd: 'SD',
+      up: '▲ up',
+      down: '▼ down',
+      within: '● within',
+      cannotCompare: '○ cannot be compared',
+      noThreshold: '– no threshold',
+      held: 'held',
+      stopped: 'stopped',
+      summary: 'In words',
+    },
+    countsNote:
+      'Up, down and within: of the pairs that were judged. The others: of all pairs. A percentage stands only where 20 or more are counted.',
+    count: (p: { n: number; of: number }) => `${f.number(p.n)}/${f.number(p.of)}`,
+    share: (p: { n: number; of: number }) => (p.of >= 20 ? f.percent(p.n / p.of) : undefined),
+    tableTitle: 'Every program, in numbers',
+    fileName: 'programs',
+  };
+};

@@ -1,0 +1,100 @@
+import type { Formatters } from '../../formatters';
+
+type Sex = 'F' | 'M';
+
+const PEOPLE: Readonly<Record<Sex, string>> = { F: 'women', M: 'men' };
+const PEOPLE_FIRST: Readonly<Record<Sex, string>> = { F: 'Women', M: 'Men' };
+
+/** Words of the Vectors screen. The reference is the clinic's own baseline: a place on it is only usual or unusual here. */
+export const vectors = (f: Formatters) => ({
+  title: 'Vectors',
+  people: PEOPLE,
+  sexLabel: 'Sex coding of the equations',
+  sex: { F: 'Women', M: 'Men' },
+  noPoints: (p: { sex: Sex }) => `No vector of ${PEOPLE[p.sex]} under these filters.`,
+  findingFar: (p: { sex: Sex; program: string; resistance: 'lower' | 'higher' | null; reactance: 'lower' | 'higher' | null }) => {
+    const parts = [
+      p.resistance === null ? undefined : `${p.resistance} resistance`,
+      p.reactance === null ? undefined : `${p.reactance} reactance`,
+    ].filter((part) => part !== undefined);
+    const words = parts.length === 0 ? '' : `: ${f.list(parts)} for their height`;
+    return `${PEOPLE_FIRST[p.sex]} in ${p.program} stand furthest from this clinic’s own baseline${words}.`;
+  },
+  findingNear: (p: { sex: Sex }) =>
+    `Among ${PEOPLE[p.sex]}, no program’s mean vector stands clear of this clinic’s own baseline.`,
+  findingPlain: (p: { sex: Sex; n: number }) =>
+    `Resistance and reactance for their height of ${f.plural(p.n, 'one person', `# ${PEOPLE[p.sex]}`)}, by program.`,
+  lead: (p: { sex: Sex; posture: 'standing' | 'lying' | 'mixed' | 'unknown' }) => {
+    const posture = p.posture === 'standing' || p.posture === 'lying' ? `, ${p.posture}` : '';
+    return `Resistance and reactance per metre of height at 50 kHz, each client’s latest visit, ${PEOPLE[p.sex]}${posture}.`;
+  },
+  smallEllipses: 'Small ellipses: where each program’s mean vector lies with 95 % confidence.',
+  largeEllipses: (p: { n: number }) =>
+    `Large ellipses: where 50, 75 and 95 % of new individuals of this clinic’s own baseline would lie on average; n = ${f.number(p.n)}.`,
+  provisional: 'Provisional: fewer than 30 people.',
+  noReference: (p: { sex: Sex }) =>
+    `No reference is drawn: too few ${PEOPLE[p.sex]} have a vector at their baseline.`,
+  referenceLabel: (p: { sex: Sex; n: number; provisional: boolean }) =>
+    `this clinic’s own baseline, ${PEOPLE[p.sex]}, n = ${f.number(p.n)}${p.provisional ? ', provisional' : ''}`,
+  unusual: 'Outside the outermost ellipse means unusual in this clinic, nothing more.',
+  postureNote: {
+    standing: 'Measured standing. Published references were made lying and differ, so none is shown.',
+    lying: 'Measured lying. No outside reference is shown.',
+    mixed: 'Measured standing and lying. The two differ, so no outside reference is shown.',
+    unknown: 'Posture is not recorded, so no outside reference is shown.',
+  },
+  figureTitle: 'Resistance and reactance per height',
+  pointLabel: (p: { client: string; program: string; date: string; rh: number; xch: number; phase: number }) =>
+    `${p.client}, ${p.program}, ${p.date}: R/H ${f.number(p.rh)} Ω/m, Xc/H ${f.number(p.xch, 1)} Ω/m, phase angle ${f.number(p.phase, 1)}°`,
+  ownBaseline: 'Own baseline',
+  groups: {
+    title: 'Mean vectors',
+    program: 'Program',
+    n: 'n',
+    rh: 'R/H, Ω/m',
+    xch: 'Xc/H, Ω/m',
+    phase: 'Phase angle of the mean, °',
+    fileName: 'mean-vectors',
+    empty: 'No program has a vector under these filters.',
+  },
+  between: {
+    title: 'Programs compared',
+    note: 'Hotelling’s T², one sex, latest visit; not adjusted for age or for the number of comparisons. Ellipses that overlap are not the test. Where the two forms disagree, take the unequal one.',
+    pair: 'Pair',
+    pairName: (p: { a: string; b: string }) => `${p.a} – ${p.b}`,
+    n: 'n',
+    t2: 'T²',
+    f: 'F',
+    df: 'df',
+    p: 'p',
+    t2Unequal: 'T², unequal',
+    fUnequal: 'F, unequal',
+    pUnequal: 'p, unequal',
+    d: 'Mahalanobis D',
+    fileName: 'vectors-between-programs',
+    empty: 'Two programs with at least three people each are needed.',
+    degrees: (p: { df1: number; df2: number; digits: number }) => `${f.number(p.df1)}, ${f.number(p.df2, p.digits)}`,
+  },
+  paired: {
+    title: 'Baseline to latest',
+    note: 'Paired T², women and men together: each person is their own control.',
+    rh: 'Δ R/H, Ω/m',
+    xch: 'Δ Xc/H, Ω/m',
+    fileName: 'vectors-baseline-to-latest',
+    empty: 'No program has three people with a baseline and a later vector.',
+  },
+  points: {
+    title: 'Every point',
+    client: 'Client',
+    date: 'Visit',
+    phase: 'Phase angle, °',
+    fileName: 'vector-points',
+    show: (p: { n: number }) => `Show the table of all ${f.number(p.n)} points`,
+  },
+  pValue: (p: { value: number }) => (p.value < 0.0001 ? `< ${f.number(0.0001, 4)}` : f.number(p.value, p.value < 0.1 ? 4 : 2)),
+  missing: {
+    title: 'There is no impedance in this data.',
+    body: 'A vector needs the measured resistance and reactance at 50 kHz, and a height. The files hold none of the three together for any visit.',
+    remedy: 'Export the columns r_ohm and xc_ohm (whole body, in ohm) and height_cm with each reading, then import the file again. Weight and exported values stay as they are.',
+  },
+});
