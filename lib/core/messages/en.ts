@@ -1,14 +1,24 @@
 import type { Formatters } from '../formatters';
 import { common } from './en/common';
 import { filter } from './en/filter';
+import { importScreen } from './en/import';
+import { indices } from './en/indices';
+import { measureNames } from './en/measure-names';
+import { programs } from './en/programs';
 import { reasons } from './en/reasons';
+import { repeatability } from './en/repeatability';
 import { shell } from './en/shell';
 import { table } from './en/table';
-import { measureNames } from './en/measure-names';
+import { vectors } from './en/vectors';
 
 /** The English words of every screen. Another language is a function of the same type. */
 export const en = (f: Formatters) => ({
   common: common(f),
+  programs: programs(f),
+  vectors: vectors(f),
+  indices: indices(f),
+  repeatability: repeatability(f),
+  importScreen: importScreen(f),
   measures: measureNames,
   table: table(f),
   shell: shell(f),
