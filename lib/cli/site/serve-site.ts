@@ -3,7 +3,7 @@ import { type Server } from 'node:http';
 import { type AppError } from '../../core/app-error';
 import { ok, type Result } from '../../core/result';
 import { listen } from './listen';
-import { defaultPort, readPort } from './read-port';
+import { defaultPort } from './read-port';
 import { createSiteServer } from './site-server';
 import { type HeaderList } from './security-headers';
 
@@ -17,22 +17,19 @@ export interface RunningSite {
 /**
  * Serves a built site on this machine.
  *
- * @param portText the variable PORT as it was given
- * @returns the running server, or the errors of {@link readPort} and {@link listen}
+ * @returns the running server, or the errors of {@link listen}
  */
 export const serveSite = async (
   folder: string,
   headers: HeaderList,
-  portText: string | undefined,
+  port: number,
 ): Promise<Result<RunningSite, AppError>> => {
-  const port = readPort(portText);
-  if (!port.ok) return port;
   const server = createSiteServer(realpathSync(folder), headers);
-  const address = await listen(server, port.value);
+  const address = await listen(server, port);
   if (!address.ok) return address;
   const notice =
-    port.value === defaultPort
+    port === defaultPort
       ? undefined
-      : `A workspace that was opened on port ${defaultPort} stays there and is not seen from port ${port.value}.`;
+      : `A workspace that was opened on port ${defaultPort} stays there and is not seen from port ${port}.`;
   return ok({ server, address: address.value, notice });
 };
