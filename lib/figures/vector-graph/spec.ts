@@ -1,24 +1,11 @@
-import type { Ellipse } from '../ellipse';
-import type { LinearAxis } from '../linear-axis';
+import { range } from 'd3';
+import { isDrawableEllipse, sampleEllipse, type Ellipse } from '../ellipse';
+import type { FigureContext } from '../figure-context';
+import { buildLinearAxis, type LinearAxis } from '../linear-axis';
+import { isFinitePoint, scatterPointKeys, type Captioned, type PathPoint, type ScatterGroup } from '../scatter';
 
-export interface VectorPoint {
-  readonly key: string;
-  /** R/H, Ω/m. */
-  readonly x: number;
-  /** Xc/H, Ω/m. */
-  readonly y: number;
-  /** What a person hears or reads when the point has the focus. */
-  readonly label: string;
-}
-
-export interface VectorGroup {
-  readonly id: string;
-  readonly label: string;
-  /** Place in the list of programs: shape, hue and dash stay with the program on every figure. */
-  readonly shapeIndex: number;
-  readonly n: number;
-  readonly points: readonly VectorPoint[];
-  readonly mean?: { readonly x: number; readonly y: number };
+/** x = R/H, y = Xc/H, both Ω/m at 50 kHz. */
+export interface VectorGroup extends ScatterGroup {
   /** Confidence ellipse of the mean vector. */
   readonly confidence?: Ellipse;
 }
@@ -29,24 +16,15 @@ export interface ReferenceEllipse extends Ellipse {
   readonly level: number;
 }
 
-export interface PathPoint extends VectorPoint {
-  /** The date as it is printed beside the point. */
-  readonly dateLabel: string;
-  /** Filled where comparable with the baseline, else hollow. */
-  readonly comparable: boolean;
-  /** A line from the point before; false where the two cannot be compared. */
-  readonly joined: boolean;
-}
-
 export interface VectorGraphData {
   readonly groups: readonly VectorGroup[];
   /** Whose reference it is, for example *this clinic's own baseline, women, n = 260*. */
   readonly referenceLabel?: string;
   readonly references?: readonly ReferenceEllipse[];
-  /** One client's visits in order of date. */
   readonly path?: readonly PathPoint[];
 }
 
+/** A line of equal phase angle, y = x·tan(degrees). */
 export interface PhaseAngleRay {
   readonly degrees: number;
   readonly label: string;
@@ -59,7 +37,8 @@ export interface VectorGraphSpec {
   readonly height: number;
   readonly x: LinearAxis;
   readonly y: LinearAxis;
-  readonly groups: readonly (VectorGroup & { readonly caption: string })[];
+  readonly groups: readonly Captioned<VectorGroup>[];
+  /** From the widest to the narrowest. */
   readonly references: readonly (ReferenceEllipse & { readonly label: string })[];
   readonly referenceLabel: string;
   readonly rays: readonly PhaseAngleRay[];
@@ -69,3 +48,93 @@ export interface VectorGraphSpec {
   /** Said in the figure where there is nothing to draw. */
   readonly message?: string;
 }
+
+/** An ellipse of three people can be a hundred times wider than they are; beyond this many spans it is left out. */
+const WIDEST_SPANS = 3;
+
+const spanOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+
+const keepConfidence = (group: VectorGroup, all: readonly { x: number; y: number }[]): boolean => {
+  if (group.confidence === undefined || !isDrawableEllipse(group.confidence)) return false;
+  const outline = sampleEllipse(group.confidence);
+  const wide = (pick: (point: { x: number; y: number }) => number, values: readonly number[]): boolean =>
+    spanOf(values) > WIDEST_SPANS * Math.max(spanOf(all.map(pick)), 1);
+  return (
+    all.length === 0 ||
+    !(
+      wide(
+        (point) => point.x,
+        outline.map(([x]) => x),
+      ) ||
+      wide(
+        (point) => point.y,
+        outline.map(([, y]) => y),
+      )
+    )
+  );
+};
+
+const raysAcross = (x: LinearAxis, y: LinearAxis): number[] => {
+  const degreesAt = (dx: number, dy: number): number => (Math.atan2(dy, Math.max(dx, 1e-9)) * 180) / Math.PI;
+  const lowest = Math.max(1, Math.ceil(degreesAt(x.domain[1], Math.max(0, y.domain[0]))));
+  const highest = Math.min(60, Math.floor(degreesAt(Math.max(0, x.domain[0]), y.domain[1])));
+  const step = highest - lowest > 8 ? (highest - lowest > 24 ? 5 : 2) : 1;
+  return range(Math.ceil(lowest / step) * step, highest + 1, step);
+};
+
+/** Chooses axes that hold every point and ellipse, writes every label, leaves out what is not a number. */
+export const buildVectorGraph = (data: VectorGraphData, context: FigureContext): VectorGraphSpec => {
+  const { formatters, words } = context;
+  const path = (data.path ?? []).filter(isFinitePoint);
+  const points = [...data.groups.flatMap((group) => group.points), ...(data.path ?? [])];
+  const drawn = points.filter(isFinitePoint);
+  const groups = data.groups.map((group): Captioned<VectorGroup> => {
+    const { confidence, mean, ...rest } = group;
+    return {
+      ...rest,
+      points: group.points.filter(isFinitePoint),
+      caption: words.group({ label: group.label, n: group.n }),
+      ...(mean !== undefined && isFinitePoint(mean) ? { mean } : {}),
+      ...(confidence !== undefined && keepConfidence(group, drawn) ? { confidence } : {}),
+    };
+  });
+  const references = (data.references ?? [])
+    .filter(isDrawableEllipse)
+    .sort((a, b) => b.level - a.level)
+    .map((reference) => ({ ...reference, label: words.level({ share: reference.level }) }));
+  const outlines = [...references, ...groups.flatMap((group) => group.confidence ?? [])].flatMap((ellipse) =>
+    sampleEllipse(ellipse),
+  );
+  const means = groups.flatMap((group) => group.mean ?? []);
+  const held = [...drawn, ...means];
+  const axis = { unit: 'Ohm/m', formatters } as const;
+  const x = buildLinearAxis({
+    ...axis,
+    title: words.resistanceByHeight,
+    values: [...held.map((point) => point.x), ...outlines.map(([value]) => value)],
+    fallback: [200, 500],
+  });
+  const y = buildLinearAxis({
+    ...axis,
+    title: words.reactanceByHeight,
+    values: [...held.map((point) => point.y), ...outlines.map(([, value]) => value)],
+    fallback: [20, 50],
+  });
+  return {
+    kind: 'vector-graph',
+    width: context.width ?? 720,
+    height: context.height ?? 540,
+    x,
+    y,
+    groups,
+    references,
+    referenceLabel: references.length > 0 ? (data.referenceLabel ?? '') : '',
+    rays: raysAcross(x, y).map((degrees) => ({ degrees, label: formatters.quantity(degrees, 'deg', 0) })),
+    path,
+    omitted: points.length - drawn.length,
+    ...(held.length + outlines.length === 0 ? { message: words.nothingToDraw } : {}),
+  };
+};
+
+/** Keys of the points in reading order, for arrow keys. */
+export const vectorGraphPointKeys = (spec: VectorGraphSpec): string[] => scatterPointKeys(spec.groups, spec.path);

@@ -6,5 +6,92 @@ export const figures = (f: Formatters) => ({
   group: (p: { label: string; n: number }) => `${p.label} (${f.number(p.n)})`,
   level: (p: { share: number }) => f.percent(p.share),
   leftOut: (p: { n: number }) =>
-    f.plural(p.n, '# point is left out: its value is not a number.', '# points are left out: their values are not numbers.'),
+    f.plural(
+      p.n,
+      '# point is left out: its value is not a number.',
+      '# points are left out: their values are not numbers.',
+    ),
+
+  resistanceByHeight: 'Resistance / height',
+  reactanceByHeight: 'Reactance / height',
+  phaseAngle: 'Phase angle',
+  fatFreeMassIndex: 'Fat-free mass index',
+  fatMassIndex: 'Fat mass index',
+  bodyMassIndex: 'Body mass index',
+  fatShare: 'Fat, % of weight',
+  bodyMassIndexLine: (p: { value: number }) => `BMI ${f.number(p.value, Number.isInteger(p.value) ? 0 : 1)}`,
+  fatLine: (p: { share: number }) => `fat ${f.percent(p.share)}`,
+
+  vectorGraph: (p: { groups: number; points: number }) =>
+    `Resistance and reactance, each divided by height: ${f.plural(p.points, '# point', '# points')} in ${f.plural(p.groups, '# group', '# groups')}.`,
+  vectorMean: (p: { label: string; n: number; x: number; y: number }) =>
+    `${p.label}: n = ${f.number(p.n)}, mean ${f.number(p.x)} and ${f.number(p.y, 1)} Ω/m.`,
+  groupWithoutMean: (p: { label: string; n: number }) => `${p.label}: n = ${f.number(p.n)}, no mean drawn.`,
+  references: (p: { levels: readonly string[]; label: string }) =>
+    `Reference ellipses for ${f.list(p.levels)}: ${p.label}.`,
+  path: (p: { n: number; from: string; to: string }) =>
+    f.plural(
+      p.n,
+      `One client’s path of # visit, ${p.from}.`,
+      `One client’s path of # visits, from ${p.from} to ${p.to}.`,
+    ),
+  indexChart: (p: { groups: number; points: number }) =>
+    `Fat-free mass index across, fat mass index up: ${f.plural(p.points, '# point', '# points')} in ${f.plural(p.groups, '# group', '# groups')}.`,
+  indexMean: (p: { label: string; n: number; x: number; y: number }) =>
+    `${p.label}: n = ${f.number(p.n)}, mean ${f.number(p.x, 1)} and ${f.number(p.y, 1)} kg/m².`,
+
+  columnGroup: 'Group',
+  columnPoint: 'Point',
+  columnDate: 'Date',
+  columnValue: 'Value',
+  columnState: 'State',
+  columnPart: 'Part',
+  columnProgram: 'Program',
+  columnMeanChange: 'Mean change',
+  columnInterval: 'Interval',
+  columnErrorOfOne: 'Error of one person, ±',
+  columnSeen: 'n',
+  columnEstimate: 'Estimate',
+  columnRange: 'Range',
+  columnNote: 'Source',
+  range: (p: { low: string; high: string }) => `${p.low} to ${p.high}`,
+
+  state: {
+    comparable: 'comparable with the baseline',
+    'not-comparable': 'cannot be compared with the baseline',
+    held: 'not judged',
+  },
+  condition: { met: 'met', 'met-by-procedure': 'met by procedure', 'not-met': 'not met', unknown: 'unknown' },
+  lanePoint: (p: { title: string; value: string; date: string; state: string }) =>
+    `${p.title} ${p.value}, ${p.date}, ${p.state}`,
+  timeLanes: (p: { visits: number; from: string; to: string }) =>
+    f.plural(p.visits, `# visit, ${p.from}.`, `# visits, from ${p.from} to ${p.to}.`),
+  lane: (p: { title: string; first: string; last: string }) => `${p.title}: first ${p.first}, last ${p.last}`,
+  laneBand: (p: { low: string; high: string }) => `error band ${p.low} to ${p.high}`,
+  laneEmpty: (p: { title: string }) => `${p.title}: no value.`,
+  laneNotComparable: (p: { n: number }) => f.plural(p.n, '# cannot be compared', '# cannot be compared'),
+  breakAt: (p: { label: string; date: string }) => `Before ${p.date}: ${p.label}.`,
+
+  changeTerms: (p: { title: string; change: string }) => `${p.title} ${p.change}, made of:`,
+  changeTotal: 'change',
+  term: (p: { label: string; value: string }) => `${p.label} ${p.value}`,
+
+  programIntervals: (p: { title: string; programs: number }) =>
+    `${p.title}: mean change with its interval in ${f.plural(p.programs, '# program', '# programs')}.`,
+  programInterval: (p: { label: string; mean: string; low: string; high: string; n: string }) =>
+    `${p.label}: ${p.mean} (${p.low} to ${p.high}), ${p.n}`,
+  programWithout: (p: { label: string; n: string }) => `${p.label}: too few for an interval, ${p.n}`,
+  tooFew: 'too few for an interval',
+  errorOfOne: 'band: ± the error of one person',
+
+  valueStrip: (p: { title: string; values: readonly string[] }) => `${p.title}: ${f.list(p.values)}`,
+  stripBand: (p: { low: string; high: string }) => `error band ${p.low} to ${p.high}.`,
+  stripEmpty: (p: { title: string }) => `${p.title}: no values yet.`,
+
+  errorBars: (p: { title: string; values: number }) =>
+    `${p.title}: ${f.plural(p.values, '# value', '# values')} with its range.`,
+  errorBar: (p: { label: string; value: string; low: string; high: string; note: string }) =>
+    `${p.label}: ${p.value} (${p.low} to ${p.high}), ${p.note}`,
+  errorBarText: (p: { value: string; low: string; high: string }) => `${p.value} (${p.low} to ${p.high})`,
+  multipleOfEstimate: 'times the estimate',
 });

@@ -1,0 +1,26 @@
+import type { FigureTheme } from './figure-theme';
+
+export type MarkShape = 'circle' | 'square' | 'triangle' | 'diamond' | 'cross' | 'star';
+
+const SHAPES: readonly MarkShape[] = ['circle', 'square', 'triangle', 'diamond', 'cross', 'star'];
+const DASHES = [undefined, '4 2', '1 2', '6 2 1 2'] as const;
+
+export interface GroupStyle {
+  readonly shape: MarkShape;
+  readonly colour: string;
+  /** `stroke-dasharray`; none for the first six groups. */
+  readonly dash: string | undefined;
+}
+
+/**
+ * Shape, hue and dash of the group at a place in the list. Six hues are told apart; from the seventh group on the hue is
+ * ink and shape and dash carry the difference (24 combinations).
+ */
+export const groupStyle = (index: number, theme: FigureTheme): GroupStyle => {
+  const place = Number.isInteger(index) && index >= 0 ? index : 0;
+  return {
+    shape: SHAPES[place % SHAPES.length] ?? 'circle',
+    colour: theme.groups[place] ?? theme.ink,
+    dash: DASHES[Math.floor(place / SHAPES.length) % DASHES.length],
+  };
+};
