@@ -1,4 +1,4 @@
-import { quantileSorted } from 'd3';
+import { quantileSorted } from 'simple-statistics';
 
 /**
  * Sample quantile of type 7 (linear interpolation between order statistics at 1 + (n − 1)p), the one that R's default,
@@ -9,7 +9,9 @@ import { quantileSorted } from 'd3';
  * Source: Hyndman & Fan, Am Stat 1996;50:361–365, definition 7.
  */
 export const quantileType7 = (values: readonly number[], probability: number): number | undefined =>
-  quantileSorted(
-    [...values].sort((a, b) => a - b),
-    probability,
-  );
+  values.length === 0
+    ? undefined
+    : quantileSorted(
+        [...values].sort((a, b) => a - b),
+        probability,
+      );
