@@ -5,6 +5,9 @@ export type MarkShape = 'circle' | 'square' | 'triangle' | 'diamond' | 'cross' |
 const SHAPES: readonly MarkShape[] = ['circle', 'square', 'triangle', 'diamond', 'cross', 'star'];
 const DASHES = [undefined, '4 2', '1 2', '6 2 1 2'] as const;
 
+/** The place of a group that stands beside the programs: people whose value is held. Drawn in grey, dotted. */
+export const MUTED_GROUP = -1;
+
 export interface GroupStyle {
   readonly shape: MarkShape;
   readonly colour: string;
@@ -17,6 +20,7 @@ export interface GroupStyle {
  * ink and shape and dash carry the difference (24 combinations).
  */
 export const groupStyle = (index: number, theme: FigureTheme): GroupStyle => {
+  if (index === MUTED_GROUP) return { shape: 'circle', colour: theme.inkSecond, dash: '1 2' };
   const place = Number.isInteger(index) && index >= 0 ? index : 0;
   return {
     shape: SHAPES[place % SHAPES.length] ?? 'circle',
