@@ -1,0 +1,27 @@
+import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
+import type { repeatability } from '../../../lib/core/messages/en/repeatability';
+import type { ErrorBarsData } from '../../../lib/figures/error-bars/spec';
+import { measureById } from '../../../lib/measures/catalogue';
+
+type Words = ReturnType<typeof repeatability>;
+
+/** LSC of every value that has one, with its range. */
+export const repeatabilityFigure = (rows: readonly PrecisionRow[], title: string, words: Words): ErrorBarsData => ({
+  title,
+  values: rows.flatMap((row) => {
+    if (row.lsc === null || row.lscInterval === null || row.lsc === 0) return [];
+    const measure = measureById(row.measure);
+    return [
+      {
+        id: row.measure,
+        label: measure.name,
+        unit: measure.unit,
+        digits: measure.decimals,
+        estimate: row.lsc,
+        low: row.lscInterval[0],
+        high: row.lscInterval[1],
+        note: words.barNote({ tier: words.tier[row.tier], df: row.tier === 5 ? row.dfWithin : row.dfBetween }),
+      },
+    ];
+  }),
+});
