@@ -1,0 +1,50 @@
+'use client';
+
+import { createContext, use, useCallback, useMemo, useState, type ReactNode } from 'react';
+import { createFormatters, type Formatters } from '../../lib/core/formatters';
+import { en, type Messages } from '../../lib/core/messages/en';
+import {
+  DEFAULT_PREFERENCES,
+  readPreferences,
+  writePreferences,
+  type Preferences,
+} from '../../lib/storage/preferences';
+import { useAfterHydration } from './use-after-hydration';
+
+interface Language {
+  readonly formatters: Formatters;
+  readonly messages: Messages;
+  readonly preferences: Preferences;
+  readonly setPreferences: (preferences: Preferences) => void;
+}
+
+const LanguageContext = createContext<Language | undefined>(undefined);
+
+/** Words, numbers, dates and units as this person reads them. */
+export const LanguageProvider = ({ children }: { readonly children: ReactNode }) => {
+  const hydrated = useAfterHydration();
+  const [chosen, setChosen] = useState<Preferences | undefined>(undefined);
+  const kept = useMemo(() => (hydrated ? readPreferences() : DEFAULT_PREFERENCES), [hydrated]);
+  const preferences = chosen ?? kept;
+  const setPreferences = useCallback((next: Preferences) => {
+    writePreferences(next);
+    setChosen(next);
+  }, []);
+  const language = useMemo(() => {
+    const formatters = createFormatters(preferences.locale, preferences.units);
+    return { formatters, messages: en(formatters), preferences, setPreferences };
+  }, [preferences, setPreferences]);
+  return <LanguageContext value={language}>{children}</LanguageContext>;
+};
+
+const useLanguage = (): Language => {
+  const language = use(LanguageContext);
+  if (language === undefined) throw new Error('LanguageProvider is missing');
+  return language;
+};
+
+export const useMessages = (): Messages => useLanguage().messages;
+
+export const useFormatters = (): Formatters => useLanguage().formatters;
+
+export const usePreferences = (): Pick<Language, 'preferences' | 'setPreferences'> => useLanguage();

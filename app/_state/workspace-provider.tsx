@@ -1,0 +1,76 @@
+'use client';
+
+import { createContext, use, useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
+import type { AppError } from '../../lib/core/app-error';
+import type { Result } from '../../lib/core/result';
+import type { Session, Workspace } from '../../lib/workspace/session';
+import { asAppError } from './as-app-error';
+import { useMessages } from './language-provider';
+import { openWorkspace } from './open-workspace';
+
+export type WorkspaceState =
+  | { readonly kind: 'starting' }
+  | { readonly kind: 'failed'; readonly error: AppError }
+  | { readonly kind: 'open'; readonly session: Session };
+
+type Action = (workspace: Workspace) => Promise<Result<Session, AppError>>;
+
+interface WorkspaceContextValue {
+  readonly state: WorkspaceState;
+  readonly retry: () => void;
+  /** Runs what leads to another session and shows it; the error where it failed, undefined where it worked. */
+  readonly run: (action: Action) => Promise<AppError | undefined>;
+}
+
+const WorkspaceContext = createContext<WorkspaceContextValue | undefined>(undefined);
+
+/** Opens the clinic once the page is on screen, and holds the open session. */
+export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }) => {
+  const messages = useMessages();
+  const [state, setState] = useState<WorkspaceState>({ kind: 'starting' });
+
+  const run = useCallback(
+    async (action: Action): Promise<AppError | undefined> => {
+      try {
+        const result = await action(await openWorkspace());
+        if (!result.ok) return result.error;
+        setState({ kind: 'open', session: result.value });
+        return undefined;
+      } catch (reason) {
+        return asAppError(reason, messages);
+      }
+    },
+    [messages],
+  );
+
+  const open = useCallback(async () => {
+    const error = await run((workspace) => workspace.open());
+    if (error !== undefined) setState({ kind: 'failed', error });
+  }, [run]);
+
+  const [attempt, setAttempt] = useState(0);
+  const retry = useCallback(() => {
+    setState({ kind: 'starting' });
+    setAttempt((count) => count + 1);
+  }, []);
+  const starting = state.kind === 'starting';
+  useEffect(() => {
+    if (starting) void open();
+  }, [starting, open, attempt]);
+
+  const value = useMemo(() => ({ state, retry, run }), [state, retry, run]);
+  return <WorkspaceContext value={value}>{children}</WorkspaceContext>;
+};
+
+export const useWorkspace = (): WorkspaceContextValue => {
+  const value = use(WorkspaceContext);
+  if (value === undefined) throw new Error('WorkspaceProvider is missing');
+  return value;
+};
+
+/** The open session. Only for what stands inside the workspace gate, where a session is open. */
+export const useSession = (): Session => {
+  const { state } = useWorkspace();
+  if (state.kind !== 'open') throw new Error('no session is open here');
+  return state.session;
+};

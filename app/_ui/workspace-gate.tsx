@@ -1,0 +1,35 @@
+'use client';
+
+import { Suspense, type ReactNode } from 'react';
+import { useMessages } from '../_state/language-provider';
+import { useWorkspace } from '../_state/workspace-provider';
+import { DataLine } from './data-line';
+import { FilterBar } from './filter-bar';
+import { Failing, Loading } from './states';
+
+/** Screens stand only inside an open clinic; until then its opening or its failure is on screen. */
+export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) => {
+  const messages = useMessages();
+  const { state, retry } = useWorkspace();
+  switch (state.kind) {
+    case 'starting':
+      return (
+        <Loading
+          heading
+          title={messages.shell.opening}
+          detail={messages.shell.openingDetail}
+          later={messages.shell.openingLong}
+        />
+      );
+    case 'failed':
+      return <Failing heading title={messages.shell.failedTitle} error={state.error} onRetry={retry} />;
+    case 'open':
+      return (
+        <Suspense>
+          <FilterBar />
+          {children}
+          <DataLine />
+        </Suspense>
+      );
+  }
+};
