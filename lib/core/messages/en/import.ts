@@ -171,6 +171,7 @@ export const importScreen = (f: Formatters) => ({
   },
   error: {
     unreadable: (p: { name: string }) => `${p.name} could not be read from the disk.`,
-    unreadableRemedy: 'It may have been moved, or another program holds it. Close it there and choose it again. Nothing was changed.',
+    unreadableRemedy:
+      'It may have been moved, or another program holds it. Close it there and choose it again. Nothing was changed.',
   },
 });

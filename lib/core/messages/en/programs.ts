@@ -44,7 +44,7 @@ export const programs = (f: Formatters) => {
       return `${what}, with its ${f.number(p.level)} % interval. ${band}`;
     },
     notCompared: 'Change among people seen; not compared with people who did not take part.',
-    regression: 'People chosen because a first value was extreme tend to move back on their own.',
+    regression: 'People picked for an extreme first value tend to move back on their own.',
     consecutiveNote:
       'One person gives several such pairs and they share visits, so these intervals look narrower than they are.',
     orderNote: 'In order of name, never of size.',

@@ -54,8 +54,10 @@ export const repeatability = (f: Formatters) => ({
     neededWithout: 'Repositioning alone would say',
     neededWith: 'Both parts say',
   },
-  figureTitle: (p: { level: number }) => `Least significant change of every value with its range, ${f.number(p.level)} %`,
-  figureCaption: 'Line: range of the least significant change from the χ² interval of the error’s variance. Values have different units, so each is drawn as a multiple of its own least significant change.',
+  figureTitle: (p: { level: number }) =>
+    `Least significant change of every value with its range, ${f.number(p.level)} %`,
+  figureCaption:
+    'Line: range of the least significant change from the χ² interval of the error’s variance. Values have different units, so each is drawn as a multiple of its own least significant change.',
   tableTitle: 'Every value',
   columns: {
     value: 'Value',

@@ -12,7 +12,12 @@ export const vectors = (f: Formatters) => ({
   sexLabel: 'Sex coding of the equations',
   sex: { F: 'Women', M: 'Men' },
   noPoints: (p: { sex: Sex }) => `No vector of ${PEOPLE[p.sex]} under these filters.`,
-  findingFar: (p: { sex: Sex; program: string; resistance: 'lower' | 'higher' | null; reactance: 'lower' | 'higher' | null }) => {
+  findingFar: (p: {
+    sex: Sex;
+    program: string;
+    resistance: 'lower' | 'higher' | null;
+    reactance: 'lower' | 'higher' | null;
+  }) => {
     const parts = [
       p.resistance === null ? undefined : `${p.resistance} resistance`,
       p.reactance === null ? undefined : `${p.reactance} reactance`,
@@ -32,8 +37,7 @@ export const vectors = (f: Formatters) => ({
   largeEllipses: (p: { n: number }) =>
     `Large ellipses: where 50, 75 and 95 % of new individuals of this clinic’s own baseline would lie on average; n = ${f.number(p.n)}.`,
   provisional: 'Provisional: fewer than 30 people.',
-  noReference: (p: { sex: Sex }) =>
-    `No reference is drawn: too few ${PEOPLE[p.sex]} have a vector at their baseline.`,
+  noReference: (p: { sex: Sex }) => `No reference is drawn: too few ${PEOPLE[p.sex]} have a vector at their baseline.`,
   referenceLabel: (p: { sex: Sex; n: number; provisional: boolean }) =>
     `this clinic’s own baseline, ${PEOPLE[p.sex]}, n = ${f.number(p.n)}${p.provisional ? ', provisional' : ''}`,
   unusual: 'Outside the outermost ellipse means unusual in this clinic, nothing more.',
@@ -91,10 +95,12 @@ export const vectors = (f: Formatters) => ({
     fileName: 'vector-points',
     show: (p: { n: number }) => `Show the table of all ${f.number(p.n)} points`,
   },
-  pValue: (p: { value: number }) => (p.value < 0.0001 ? `< ${f.number(0.0001, 4)}` : f.number(p.value, p.value < 0.1 ? 4 : 2)),
+  pValue: (p: { value: number }) =>
+    p.value < 0.0001 ? `< ${f.number(0.0001, 4)}` : f.number(p.value, p.value < 0.1 ? 4 : 2),
   missing: {
     title: 'There is no impedance in this data.',
     body: 'A vector needs the measured resistance and reactance at 50 kHz, and a height. The files hold none of the three together for any visit.',
-    remedy: 'Export the columns r_ohm and xc_ohm (whole body, in ohm) and height_cm with each reading, then import the file again. Weight and exported values stay as they are.',
+    remedy:
+      'Export the columns r_ohm and xc_ohm (whole body, in ohm) and height_cm with each reading, then import the file again. Weight and exported values stay as they are.',
   },
 });
