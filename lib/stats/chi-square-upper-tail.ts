@@ -7,7 +7,7 @@ import { LARGEST_GAMMA_DF } from './large-df';
  * @param x statistic; x ≤ 0 gives 1.
  * @param df degrees of freedom, in (0, 1000].
  * @throws RangeError above 1,000 df, where the library's incomplete gamma function is wrong.
- * Source: upper regularised incomplete gamma function (Abramowitz & Stegun 26.4.19), @stdlib.
+ * Source: upper regularised incomplete gamma function (Abramowitz & Stegun, chapter 26), @stdlib.
  */
 export const chiSquareUpperTail = (x: number, df: number): number => {
   if (df > LARGEST_GAMMA_DF) throw new RangeError(`χ² tail on ${df} df: at most ${LARGEST_GAMMA_DF} are supported`);

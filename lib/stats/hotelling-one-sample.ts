@@ -18,7 +18,7 @@ export interface HotellingTest {
  * (2, n − 2).
  *
  * @returns undefined for n < 3 or a singular covariance.
- * Source: Johnson & Wichern, Applied Multivariate Statistical Analysis, section 5.2.
+ * Source: Johnson & Wichern, Applied Multivariate Statistical Analysis.
  */
 export const hotellingOneSample = ({ n, mean, cov }: BivariateSample, against: Vector2): HotellingTest | undefined => {
   const squared = quadraticForm([mean[0] - against[0], mean[1] - against[1]], cov);

@@ -8,7 +8,7 @@ import { quadraticForm } from './quadratic-form';
  * one sex, or on vectors standardised by sex.
  *
  * @returns undefined where a sample has fewer than 2, both together fewer than 4, or S is singular.
- * Source: Johnson & Wichern, Applied Multivariate Statistical Analysis, section 6.3.
+ * Source: Johnson & Wichern, Applied Multivariate Statistical Analysis.
  */
 export const hotellingTwoSample = (a: BivariateSample, b: BivariateSample): HotellingTest | undefined => {
   const df = a.n + b.n - 2;

@@ -5,7 +5,7 @@ import betainc from '@stdlib/math-base-special-betainc';
  *
  * @param t any real number.
  * @param df degrees of freedom, > 0.
- * Source: regularised incomplete beta function (Abramowitz & Stegun 26.7.1 with 26.5.27), @stdlib.
+ * Source: regularised incomplete beta function (Abramowitz & Stegun, chapter 26), @stdlib.
  */
 export const tUpperTail = (t: number, df: number): number => {
   if (t < 0) return 1 - tUpperTail(-t, df);

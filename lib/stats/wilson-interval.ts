@@ -5,7 +5,7 @@ import { normalQuantile } from './normal-quantile';
  *
  * @param count successes, 0 ≤ count ≤ n. @param level two-sided confidence, default 0.95.
  * @returns [low, high] as fractions in [0, 1]; undefined for n = 0.
- * Source: Wilson, J Am Stat Assoc 1927; method 3 of Newcombe, Stat Med 1998;17:857–872.
+ * Source: method 3 of Newcombe, Stat Med 1998;17:857–872.
  */
 export const wilsonInterval = (count: number, n: number, level = 0.95): readonly [number, number] | undefined => {
   if (n <= 0) return undefined;

@@ -28,6 +28,7 @@ describe('distributions', () => {
     expectClose(chiSquareUpperTail(400, 2), Math.exp(-200));
     expectClose(fUpperTail(50, 2, 10), (1 + 10) ** -5);
     expectClose(tUpperTail(3, 2), (1 - 3 / Math.sqrt(11)) / 2, 1e-12);
+    expectClose(tUpperTail(1e-7, 2), (1 - 1e-7 / Math.sqrt(2)) / 2, 1e-13);
   });
 
   it('return to the probability from the quantile', () => {

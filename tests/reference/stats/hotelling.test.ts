@@ -41,7 +41,7 @@ describe('Hotelling tests of iris', () => {
   });
 });
 
-/** Johnson & Wichern, effluent data, example 6.1: biochemical oxygen demand and suspended solids by two laboratories. */
+/** Johnson & Wichern, effluent data: biochemical oxygen demand and suspended solids by two laboratories. */
 describe('the paired test of the effluent data', () => {
   const lab1 = [6, 27, 6, 23, 18, 64, 8, 44, 11, 30, 34, 75, 28, 26, 71, 124, 43, 54, 33, 30, 20, 14];
   const lab2 = [25, 15, 28, 13, 36, 22, 35, 29, 15, 31, 44, 64, 42, 30, 54, 64, 34, 56, 29, 20, 39, 21];
@@ -74,7 +74,7 @@ describe('the paired test of the effluent data', () => {
   });
 });
 
-/** Johnson & Wichern, example 6.4: electricity consumption of homes with and without air conditioning. */
+/** Johnson & Wichern: electricity consumption of homes with and without air conditioning. */
 describe('the two-sample tests of the electricity data', () => {
   const cooled: BivariateSample = { n: 45, mean: [204.4, 556.6], cov: { xx: 13825.3, xy: 23823.4, yy: 73107.4 } };
   const uncooled: BivariateSample = { n: 55, mean: [130, 355], cov: { xx: 8632, xy: 19616.7, yy: 55964.5 } };
@@ -96,7 +96,7 @@ describe('the two-sample tests of the electricity data', () => {
   });
 });
 
-/** Johnson & Wichern, example 6.3: lather and mildness of soap from two processes. */
+/** Johnson & Wichern: lather and mildness of soap from two processes. */
 describe('the soap data', () => {
   const pooled = { xx: 2, xy: 1, yy: 5 };
 
