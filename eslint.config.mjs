@@ -96,6 +96,10 @@ export default tseslint.config(
     },
   },
   {
+    files: ['*.mjs'],
+    languageOptions: { globals: { process: 'readonly' } },
+  },
+  {
     files: ['*.cjs'],
     languageOptions: { sourceType: 'commonjs', globals: { module: 'writable' } },
   },

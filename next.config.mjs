@@ -4,6 +4,8 @@ const nextConfig = {
   // A folder with index.html per route: every file server resolves it without a rewrite rule.
   trailingSlash: true,
   images: { unoptimized: true },
+  // The same inputs give the same addresses and script hashes, on any machine.
+  generateBuildId: () => process.env.SITE_BUILD_ID ?? 'unnamed',
   poweredByHeader: false,
   reactStrictMode: true,
   devIndicators: false,

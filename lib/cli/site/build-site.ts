@@ -14,12 +14,12 @@ import { securityHeaders } from './security-headers';
 import { sitePaths } from './site-paths';
 import { dropSiteRecord, readSiteRecord, type SiteRecord, writeSiteRecord } from './site-record';
 
-const runNextBuild = (root: string): Promise<Result<void, AppError>> =>
+const runNextBuild = (root: string, buildId: string): Promise<Result<void, AppError>> =>
   new Promise((resolve) => {
     const output: string[] = [];
     const child = spawn(process.execPath, [join(root, 'node_modules/next/dist/bin/next'), 'build'], {
       cwd: root,
-      env: { ...process.env, NODE_ENV: 'production', NEXT_TELEMETRY_DISABLED: '1' },
+      env: { ...process.env, NODE_ENV: 'production', NEXT_TELEMETRY_DISABLED: '1', SITE_BUILD_ID: buildId },
       stdio: ['ignore', 'pipe', 'pipe'],
     });
     child.stdout.on('data', (text: Buffer) => output.push(text.toString()));
@@ -54,7 +54,7 @@ export const buildSite = async (root: string, announce: () => void): Promise<Res
   const engine = copyEngineFiles(root, engineFiles);
   if (!engine.ok) return engine;
   copyDemoFiles(paths);
-  const built = await runNextBuild(root);
+  const built = await runNextBuild(root, inputs.slice(0, 16));
   if (!built.ok) return built;
 
   const pages = listFiles(paths.out).filter((path) => path.endsWith('.html'));
