@@ -11,8 +11,7 @@ export type FilterPatch = {
   readonly [Name in keyof typeof filterParams]?: ReturnType<(typeof filterParams)[Name]['parseServerSide']> | null;
 };
 
-const wholeAge = (age: number | null): number | undefined =>
-  age !== null && age >= 0 && age <= 120 ? age : undefined;
+const wholeAge = (age: number | null): number | undefined => (age !== null && age >= 0 && age <= 120 ? age : undefined);
 
 const known = (name: string | null, names: readonly string[]): string | undefined =>
   name !== null && names.includes(name) ? name : undefined;

@@ -11,7 +11,12 @@ interface LabelledSelectProps<Value extends string> {
 }
 
 /** A native select with its label above. */
-export const LabelledSelect = <Value extends string>({ label, value, options, onChange }: LabelledSelectProps<Value>) => {
+export const LabelledSelect = <Value extends string>({
+  label,
+  value,
+  options,
+  onChange,
+}: LabelledSelectProps<Value>) => {
   const id = useId();
   return (
     <div className={styles.field}>

@@ -36,7 +36,11 @@ const Entries = ({ entries }: { readonly entries: readonly Entry[] }) => {
     <ul className={styles.list}>
       {entries.map(({ href, screen, also }) => (
         <li key={href}>
-          <FilterLink className={styles.entry} href={href} aria-current={path === href || path === also ? 'page' : undefined}>
+          <FilterLink
+            className={styles.entry}
+            href={href}
+            aria-current={path === href || path === also ? 'page' : undefined}
+          >
             {messages.shell.screens[screen]}
           </FilterLink>
         </li>

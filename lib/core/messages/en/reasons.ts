@@ -102,7 +102,8 @@ const guardLong = {
   body_geometry:
     'The body’s geometry differs from what the equation assumes (an amputation, paralysis, large metal or one-sided swelling). Whole-body values are not judged; weight is.',
   under_18: 'Still growing: the equations were made for adults, and a change is not held against an adult’s error.',
-  not_the_equations_path: 'Measured along another electrode path than the equation was made for: its value is not computed.',
+  not_the_equations_path:
+    'Measured along another electrode path than the equation was made for: its value is not computed.',
   bmi_outside_equation:
     'The body mass index lies outside the group the equation was made for (17.0–33.8 kg/m²). The value is shown and not judged, and stands on no list; weight, resistance, reactance and phase angle are judged.',
   bmi_outside_16_34:

@@ -1,0 +1,116 @@
+'use client';
+
+import { useId, useRef, type KeyboardEvent, type MouseEvent, type ReactNode } from 'react';
+import { drawFramed } from '../../lib/figures/draw-frame';
+import type { FigureFrame as Frame } from '../../lib/figures/figure-frame';
+import type { FigureTable } from '../../lib/figures/figure-table';
+import { lightTheme, screenTheme, type FigureTheme } from '../../lib/figures/figure-theme';
+import { serializeSvg } from '../../lib/figures/serialize-svg';
+import type { SvgNode } from '../../lib/figures/svg-node';
+import { useMessages } from '../_state/language-provider';
+import { useSession } from '../_state/workspace-provider';
+import styles from './figure-frame.module.css';
+import { FigureTableView } from './figure-table-view';
+import { moveAlongPoints, pointKeyOf } from './move-along-points';
+import { saveFile } from './save-file';
+import { SvgFigure } from './svg-figure';
+
+interface FigureFrameProps {
+  readonly frame: Frame;
+  /** The drawing under a theme; the same draws on screen and in the file. */
+  readonly draw: (theme: FigureTheme) => SvgNode;
+  /** Text alternative: what the figure shows, in a sentence or two. */
+  readonly alternative: string;
+  readonly table: FigureTable;
+  /** What the figure is, kebab-case, without an identity. */
+  readonly fileName: string;
+  /** `2` under a heading of the screen, `3` inside a section. */
+  readonly headingLevel?: 2 | 3;
+  /** Enter or a click on a point. */
+  readonly onOpenPoint?: (key: string) => void;
+  /** The point that has the focus or the pointer; undefined when none has. */
+  readonly onActivePoint?: (key: string | undefined) => void;
+  /** Between the subtitle and the drawing. */
+  readonly children?: ReactNode;
+}
+
+/** A figure with its title, subtitle, caption, words, the table behind it, and the way to take it along. */
+export const FigureFrame = (props: FigureFrameProps) => {
+  const { frame, draw, alternative, table, fileName, headingLevel = 2, onOpenPoint, onActivePoint, children } = props;
+  const messages = useMessages();
+  const { dataVersion } = useSession();
+  const titleId = useId();
+  const hintId = useId();
+  const stage = useRef<HTMLDivElement>(null);
+  const Heading = headingLevel === 2 ? 'h2' : 'h3';
+
+  const save = (): void => {
+    saveFile({
+      name: `driftline-${fileName}-${dataVersion}.svg`,
+      mediaType: 'image/svg+xml',
+      text: serializeSvg(drawFramed(draw(lightTheme), frame, lightTheme), {
+        title: frame.title,
+        description: alternative,
+      }),
+    });
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (stage.current === null) return;
+    const key = pointKeyOf(event.target);
+    if (event.key === 'Enter' && key !== undefined) onOpenPoint?.(key);
+    else if (moveAlongPoints(stage.current, event.key)) event.preventDefault();
+  };
+  const onClick = (event: MouseEvent): void => {
+    const key = pointKeyOf(event.target);
+    if (key !== undefined) onOpenPoint?.(key);
+  };
+  const onOver = (target: EventTarget | null): void => {
+    onActivePoint?.(pointKeyOf(target));
+  };
+
+  return (
+    <figure className={styles.figure} aria-labelledby={titleId}>
+      <Heading id={titleId} className={styles.title}>
+        {frame.title}
+      </Heading>
+      <p className={styles.subtitle}>{frame.subtitle}</p>
+      {children}
+      <div
+        ref={stage}
+        className={styles.stage}
+        role="application"
+        aria-label={alternative}
+        aria-describedby={hintId}
+        tabIndex={0}
+        onKeyDown={onKeyDown}
+        onClick={onClick}
+        onPointerOver={(event) => {
+          onOver(event.target);
+        }}
+        onPointerLeave={() => {
+          onOver(null);
+        }}
+        onFocus={(event) => {
+          onOver(event.target);
+        }}
+        onBlur={() => {
+          onOver(null);
+        }}
+      >
+        <SvgFigure drawing={draw(screenTheme)} label={alternative} />
+      </div>
+      <span id={hintId} className="visually-hidden">
+        {messages.table.pointsHint}
+      </span>
+      <figcaption className={styles.caption}>{frame.caption}</figcaption>
+      <details className={styles.behind}>
+        <summary>{messages.table.behind}</summary>
+        <p className={styles.words}>{alternative}</p>
+        <FigureTableView table={table} labelledBy={titleId} fileName={fileName} />
+      </details>
+      <button type="button" className={`button ${styles.save ?? ''}`} onClick={save}>
+        {messages.table.saveFigure}
+      </button>
+    </figure>
+  );
+};

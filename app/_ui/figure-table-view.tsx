@@ -1,0 +1,58 @@
+'use client';
+
+import type { FigureTable } from '../../lib/figures/figure-table';
+import { tableFile } from '../../lib/workspace/table-file';
+import { useMessages } from '../_state/language-provider';
+import { useSession } from '../_state/workspace-provider';
+import { saveFile } from './save-file';
+import styles from './data-table.module.css';
+
+interface FigureTableViewProps {
+  readonly table: FigureTable;
+  readonly labelledBy: string;
+  readonly fileName: string;
+}
+
+/** The table behind a figure: its cells as they are read, without sorting. */
+export const FigureTableView = ({ table, labelledBy, fileName }: FigureTableViewProps) => {
+  const messages = useMessages();
+  const { dataVersion } = useSession();
+  return (
+    <>
+      {/* A region that scrolls has to be reachable by keys. */}
+      <div className={styles.scroll} role="region" aria-labelledby={labelledBy} tabIndex={0}>
+        <table className={styles.table} aria-labelledby={labelledBy}>
+          <thead>
+            <tr>
+              {table.columns.map((column) => (
+                <th key={column.title} scope="col" className={column.align === 'end' ? styles.end : undefined}>
+                  {column.title}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {table.rows.map((row, rowIndex) => (
+              <tr key={rowIndex}>
+                {row.map((cell, index) => (
+                  <td key={index} className={table.columns[index]?.align === 'end' ? styles.end : undefined}>
+                    <bdi>{cell}</bdi>
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <button
+        type="button"
+        className="button"
+        onClick={() => {
+          saveFile(tableFile(fileName, dataVersion, table.columns, table.rows));
+        }}
+      >
+        {messages.common.saveTable}
+      </button>
+    </>
+  );
+};
