@@ -18,7 +18,7 @@ const spaced = (axis: LinearAxis, position: (value: number) => number): LinearAx
 };
 
 /** A value axis under the plot: line, ticks, labels, and the title at its right end. */
-export const drawBottomAxis = (axis: LinearAxis, area: PlotArea, theme: FigureTheme): SvgNode => {
+export const drawBottomAxis = (axis: LinearAxis, area: Pick<PlotArea, 'box' | 'px'>, theme: FigureTheme): SvgNode => {
   const { left, right, bottom } = area.box;
   return svgNode('g', { class: 'axis axis-x' }, [
     svgNode('line', { x1: left, y1: bottom, x2: right, y2: bottom, stroke: theme.inkSecond }),
@@ -34,7 +34,12 @@ export const drawBottomAxis = (axis: LinearAxis, area: PlotArea, theme: FigureTh
 };
 
 /** A value axis left of the plot; its title stands upright above it, so nobody tilts the head. */
-export const drawLeftAxis = (axis: LinearAxis, area: PlotArea, theme: FigureTheme, titleY: number): SvgNode => {
+export const drawLeftAxis = (
+  axis: LinearAxis,
+  area: Pick<PlotArea, 'box' | 'py'>,
+  theme: FigureTheme,
+  titleY: number,
+): SvgNode => {
   const { left, top, bottom } = area.box;
   return svgNode('g', { class: 'axis axis-y' }, [
     svgNode('line', { x1: left, y1: top, x2: left, y2: bottom, stroke: theme.inkSecond }),

@@ -1,5 +1,6 @@
-import type { LinearAxis } from '../linear-axis';
 import type { Ucum } from '../../core/units';
+import type { FigureContext } from '../figure-context';
+import { buildLinearAxis, type LinearAxis } from '../linear-axis';
 
 export interface ChangeTermsData {
   readonly title: string;
@@ -22,8 +23,50 @@ export interface ChangeTerm {
 export interface ChangeTermsSpec {
   readonly kind: 'change-terms';
   readonly width: number;
+  /** What changed, with its unit. */
+  readonly title: string;
   readonly axis: LinearAxis;
   readonly terms: readonly ChangeTerm[];
   readonly change: ChangeTerm;
   readonly message?: string;
 }
+
+/** Signs every part. The parts of a change are exact: parts that do not sum to it are a fault of the caller and throw. */
+export const buildChangeTerms = (data: ChangeTermsData, context: FigureContext): ChangeTermsSpec => {
+  const { formatters, words } = context;
+  const finite = data.terms.every((term) => Number.isFinite(term.value)) && Number.isFinite(data.change);
+  const sum = data.terms.reduce((total, term) => total + term.value, 0);
+  const scale = data.terms.reduce((most, term) => Math.max(most, Math.abs(term.value)), Math.abs(data.change));
+  if (finite && data.terms.length > 0 && Math.abs(sum - data.change) > 1e-6 * Math.max(scale, 1e-6))
+    throw new RangeError(`The parts sum to ${sum}, the change is ${data.change}.`);
+  const named = (key: string, label: string, value: number): ChangeTerm => ({
+    key,
+    label,
+    value,
+    valueLabel: formatters.change(value, data.unit, data.digits),
+  });
+  const usable = finite && data.terms.length > 0;
+  const axis = buildLinearAxis({
+    title: data.title,
+    unit: data.unit,
+    values: usable ? [0, ...data.terms.map((term) => term.value), data.change] : [],
+    fallback: [-1, 1],
+    formatters,
+    tickCount: 4,
+    padding: 0.02,
+    signed: true,
+  });
+  return {
+    kind: 'change-terms',
+    width: context.width ?? 330,
+    title: axis.title,
+    axis,
+    terms: usable ? data.terms.map((term) => named(term.id, term.label, term.value)) : [],
+    change: named('change', words.changeTotal, usable ? data.change : 0),
+    ...(usable ? {} : { message: words.nothingToDraw }),
+  };
+};
+
+/** Keys of the bars from top to bottom, the change last. */
+export const changeTermsPointKeys = (spec: ChangeTermsSpec): string[] =>
+  spec.message === undefined ? [...spec.terms.map((term) => term.key), spec.change.key] : [];
