@@ -52,7 +52,7 @@ export const buildLinearAxis = (options: LinearAxisOptions): LinearAxis => {
   const [low, high] = paddedExtent(options);
   const scale = scaleLinear()
     .domain([low * factor, high * factor])
-    .nice(count);
+    .nice(2 * count);
   const shown = scale.ticks(count);
   const step = shown.length > 1 ? Math.abs((shown[1] ?? 0) - (shown[0] ?? 0)) : 1;
   const write = options.signed === true ? options.formatters.signed : options.formatters.number;

@@ -32,7 +32,7 @@ export const drawChangeTerms = (spec: ChangeTermsSpec, theme: FigureTheme): SvgN
     spec.width * 0.3,
   );
   const scale = scaleLinear()
-    .domain(spec.axis.domain)
+    .domain(spec.domain)
     .range([names + 14, spec.width - numbers - 14]);
   const zero = scale(0);
   const ruleY = 6 + spec.terms.length * ROW + 3;

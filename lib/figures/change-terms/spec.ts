@@ -1,6 +1,5 @@
 import type { Ucum } from '../../core/units';
 import type { FigureContext } from '../figure-context';
-import { buildLinearAxis, type LinearAxis } from '../linear-axis';
 
 export interface ChangeTermsData {
   readonly title: string;
@@ -25,7 +24,8 @@ export interface ChangeTermsSpec {
   readonly width: number;
   /** What changed, with its unit. */
   readonly title: string;
-  readonly axis: LinearAxis;
+  /** Holds zero and every bar. */
+  readonly domain: readonly [number, number];
   readonly terms: readonly ChangeTerm[];
   readonly change: ChangeTerm;
   readonly message?: string;
@@ -46,21 +46,14 @@ export const buildChangeTerms = (data: ChangeTermsData, context: FigureContext):
     valueLabel: formatters.change(value, data.unit, data.digits),
   });
   const usable = finite && data.terms.length > 0;
-  const axis = buildLinearAxis({
-    title: data.title,
-    unit: data.unit,
-    values: usable ? [0, ...data.terms.map((term) => term.value), data.change] : [],
-    fallback: [-1, 1],
-    formatters,
-    tickCount: 4,
-    padding: 0.02,
-    signed: true,
-  });
+  const held = usable ? [0, ...data.terms.map((term) => term.value), data.change] : [-1, 1];
+  const low = Math.min(...held);
+  const high = Math.max(...held);
   return {
     kind: 'change-terms',
     width: context.width ?? 330,
-    title: axis.title,
-    axis,
+    title: `${data.title}, ${formatters.unit(data.unit)}`,
+    domain: low < high ? [low, high] : [low - 1, high + 1],
     terms: usable ? data.terms.map((term) => named(term.id, term.label, term.value)) : [],
     change: named('change', words.changeTotal, usable ? data.change : 0),
     ...(usable ? {} : { message: words.nothingToDraw }),

@@ -66,7 +66,7 @@ const drawLine = (line: DrawnLine, theme: FigureTheme): SvgNode =>
     class: `equal-${line.kind}`,
     d: polylinePath([line.from, line.to]),
     stroke: theme.inkSecond,
-    'stroke-opacity': 0.5,
+    'stroke-opacity': line.kind === 'fat' ? 0.6 : 0.4,
     'stroke-dasharray': line.kind === 'fat' ? '1 4' : undefined,
     'stroke-linecap': 'round',
   });

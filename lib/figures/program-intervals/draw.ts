@@ -42,13 +42,19 @@ const drawInterval = (
   const low = columns.scale(estimate.low);
   const high = columns.scale(estimate.high);
   return [
-    svgNode('path', {
+    svgNode('line', {
       class: 'interval',
-      d: `M${low.toFixed(2)},${(y - 4).toFixed(2)}v8m0,-4H${high.toFixed(2)}m0,-4v8`,
+      x1: low,
+      x2: high,
+      y1: y,
+      y2: y,
       stroke: style.colour,
       'stroke-width': 2,
       'stroke-dasharray': style.dash,
     }),
+    ...[low, high].map((x) =>
+      svgNode('line', { x1: x, x2: x, y1: y - 4, y2: y + 4, stroke: style.colour, 'stroke-width': 2 }),
+    ),
     drawMark(style.shape, columns.scale(estimate.mean), y, 5, {
       class: 'mark',
       fill: theme.sheet,

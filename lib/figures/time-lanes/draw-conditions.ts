@@ -31,8 +31,8 @@ const drawSign = (mark: ConditionMark, x: number, y: number, room: number, theme
       return svgNode('g', { class: 'condition met' }, [tick(x - 3.6)]);
     case 'met-by-procedure':
       return svgNode('g', { class: 'condition met-by-procedure' }, [
-        tick(x - 5.6),
-        drawLabel({ text: 'p', x: x + 2.4, y: y + 5.5, size: 10, fill: theme.ink }),
+        tick(x - 6.4),
+        drawLabel({ text: 'p', x: x + 1, y: y + 5, size: 9.5, fill: theme.ink }),
       ]);
     case 'not-met':
       return svgNode('g', { class: 'condition not-met' }, [

@@ -95,7 +95,7 @@ const buildLane = (data: LaneData, visits: readonly LaneVisitSpec[], context: Fi
   return {
     id: data.id,
     title: data.title,
-    unitLabel: formatters.unit(data.unit),
+    unitLabel: data.unit === 'deg' ? words.degrees : formatters.unit(data.unit),
     domain: laneDomain(held),
     points,
     ...(baseline === undefined ? {} : { baseline: named(baseline) }),

@@ -1,29 +1,20 @@
-import type { Box } from '../box';
 import { clipLine } from '../clip-line';
 import { drawBottomAxis, drawLeftAxis } from '../draw-axes';
-import { drawPath, drawScatter, scatterObstacles } from '../draw-scatter';
+import { drawPath, drawScatter } from '../draw-scatter';
 import { drawMessage, figureRoot } from '../figure-root';
 import type { FigureTheme } from '../figure-theme';
-import { drawGroupLabel, groupLabelRequests } from '../group-labels';
+import { drawGroupLabel } from '../group-labels';
 import { groupStyle } from '../group-style';
-import { drawLabel, labelBox, TEXT_SIZE } from '../label';
+import { drawLabel, labelBox } from '../label';
 import { drawLegend } from '../legend';
 import { drawNote } from '../draw-note';
-import { polygonPath, type Pixel } from '../path-data';
-import { pathLabelRequests } from '../path-labels';
-import { placeLabels, placeOnLine, type LabelRequest, type PlacedLabel } from '../place-labels';
+import { polygonPath } from '../path-data';
 import { plotArea, type PlotArea } from '../plot-area';
 import { svgNode, type SvgNode } from '../svg-node';
+import { placeVectorLabels } from './place-vector-labels';
 import type { VectorGraphSpec } from './spec';
 
 const MARGIN = { left: 52, right: 40, top: 46, bottom: 44 };
-
-const extentOf = (pixels: readonly Pixel[]): Box => ({
-  left: Math.min(...pixels.map(([x]) => x)),
-  right: Math.max(...pixels.map(([x]) => x)),
-  top: Math.min(...pixels.map(([, y]) => y)),
-  bottom: Math.max(...pixels.map(([, y]) => y)),
-});
 
 const drawReferences = (spec: VectorGraphSpec, area: PlotArea, theme: FigureTheme): SvgNode =>
   svgNode(
@@ -100,27 +91,6 @@ const drawConfidence = (spec: VectorGraphSpec, area: PlotArea, theme: FigureThem
     }),
   );
 
-const levelLabels = (spec: VectorGraphSpec, area: PlotArea, boxes: readonly Box[], frame: Box): PlacedLabel[] => {
-  const placed: PlacedLabel[] = [];
-  for (const reference of spec.references) {
-    const outline = [...area.ellipse(reference)].sort((a, b) => a[1] - a[0] * 0.4 - (b[1] - b[0] * 0.4));
-    const label = placeOnLine(reference.label, outline, { frame, boxes }, placed);
-    if (label !== undefined) placed.push(label);
-  }
-  return placed;
-};
-
-const referenceRequest = (spec: VectorGraphSpec, area: PlotArea): LabelRequest[] => {
-  const widest = spec.references[0];
-  if (widest === undefined || spec.referenceLabel === '') return [];
-  const [anchorX, anchorY] = area
-    .ellipse(widest)
-    .reduce((best, pixel) => (pixel[0] - pixel[1] < best[0] - best[1] ? pixel : best));
-  return [
-    { text: spec.referenceLabel, anchorX, anchorY, clearance: 10, reach: 260, size: TEXT_SIZE, weight: 'regular' },
-  ];
-};
-
 /** Draws the spec; names stand beside what they name, those without a free spot in rows beneath. */
 export const drawVectorGraph = (spec: VectorGraphSpec, theme: FigureTheme): SvgNode => {
   const box = {
@@ -130,29 +100,9 @@ export const drawVectorGraph = (spec: VectorGraphSpec, theme: FigureTheme): SvgN
     bottom: spec.height - MARGIN.bottom,
   };
   const area = plotArea(spec.x, spec.y, box);
-  const frame = { left: box.left + 4, top: box.top + 2, right: box.right - 2, bottom: box.bottom - 4 };
-  const outlineOf = (group: VectorGraphSpec['groups'][number]): Pixel[] =>
-    group.confidence === undefined ? [] : area.ellipse(group.confidence);
-  const boxes = [
-    ...scatterObstacles(spec.groups, spec.path, area),
-    ...spec.groups
-      .map(outlineOf)
-      .filter((outline) => outline.length > 0)
-      .map(extentOf),
-  ];
-  const levels = levelLabels(spec, area, boxes, frame);
-  const names = placeLabels(groupLabelRequests(spec.groups, area, outlineOf), { frame, boxes }, levels);
-  const named = [...levels, ...names.placed];
-  const dates = placeLabels(pathLabelRequests(spec.path, area), { frame, boxes }, named).placed;
-  const reference = placeLabels(referenceRequest(spec, area), { frame, boxes }, [...named, ...dates]);
-  const legend = drawLegend(
-    spec.groups.filter((group) => !names.placed.some((label) => label.request.group === group)),
-    box.left,
-    spec.height,
-    box.right - box.left,
-    reference.unplaced.map((request) => request.text),
-    theme,
-  );
+  const labels = placeVectorLabels(spec, area);
+  const { groups, notes } = labels.beneath;
+  const legend = drawLegend(groups, box.left, spec.height, box.right - box.left, notes, theme);
   return figureRoot('vector-graph', spec.width, spec.height + legend.height, theme, [
     drawReferences(spec, area, theme),
     drawRays(spec, area, theme),
@@ -161,9 +111,9 @@ export const drawVectorGraph = (spec: VectorGraphSpec, theme: FigureTheme): SvgN
     drawScatter(spec.groups, area, theme),
     drawConfidence(spec, area, theme),
     drawPath(spec.path, area, theme),
-    ...[...levels, ...reference.placed].map((label) => drawNote(label, theme.inkSecond, theme)),
-    ...dates.map((label) => drawNote(label, theme.ink, theme)),
-    ...names.placed.map((label) => drawGroupLabel(label, label.request.group, label.request.outline, theme)),
+    ...labels.references.map((label) => drawNote(label, theme.inkSecond, theme)),
+    ...labels.dates.map((label) => drawNote(label, theme.ink, theme)),
+    ...labels.names.map((label) => drawGroupLabel(label, label.request.group, label.request.outline, theme)),
     ...legend.nodes,
     spec.message === undefined
       ? undefined

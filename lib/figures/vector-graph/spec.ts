@@ -78,7 +78,7 @@ const raysAcross = (x: LinearAxis, y: LinearAxis): number[] => {
   const degreesAt = (dx: number, dy: number): number => (Math.atan2(dy, Math.max(dx, 1e-9)) * 180) / Math.PI;
   const lowest = Math.max(1, Math.ceil(degreesAt(x.domain[1], Math.max(0, y.domain[0]))));
   const highest = Math.min(60, Math.floor(degreesAt(Math.max(0, x.domain[0]), y.domain[1])));
-  const step = highest - lowest > 8 ? (highest - lowest > 24 ? 5 : 2) : 1;
+  const step = highest - lowest > 12 ? (highest - lowest > 24 ? 5 : 2) : 1;
   return range(Math.ceil(lowest / step) * step, highest + 1, step);
 };
 

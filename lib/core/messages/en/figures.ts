@@ -15,6 +15,7 @@ export const figures = (f: Formatters) => ({
   resistanceByHeight: 'Resistance / height',
   reactanceByHeight: 'Reactance / height',
   phaseAngle: 'Phase angle',
+  degrees: 'degrees',
   fatFreeMassIndex: 'Fat-free mass index',
   fatMassIndex: 'Fat mass index',
   bodyMassIndex: 'Body mass index',
