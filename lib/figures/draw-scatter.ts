@@ -1,5 +1,5 @@
-import type { Box } from './box';
-import { squareAround } from './box';
+import { range } from 'd3';
+import { squareAround, type Box } from './box';
 import type { FigureTheme } from './figure-theme';
 import { groupStyle } from './group-style';
 import { drawMark, focusable, markReach } from './mark';
@@ -66,6 +66,19 @@ export const drawPath = (path: readonly PathPoint[], area: PlotArea, theme: Figu
   return svgNode('g', { class: 'path' }, [...lines, ...marks]);
 };
 
+/** Squares along the joined parts of a path. */
+const pathObstacles = (path: readonly PathPoint[], area: PlotArea): Box[] =>
+  path.slice(1).flatMap((point, index) => {
+    const before = path[index];
+    if (before === undefined || !point.joined) return [];
+    const [x1, y1] = area.pixel([before.x, before.y]);
+    const [x2, y2] = area.pixel([point.x, point.y]);
+    const steps = Math.ceil(Math.hypot(x2 - x1, y2 - y1) / 4);
+    return range(1, steps).map((step) =>
+      squareAround(x1 + ((x2 - x1) * step) / steps, y1 + ((y2 - y1) * step) / steps, 2),
+    );
+  });
+
 /** Squares that hold the marks, for labels to keep away from. */
 export const scatterObstacles = (
   groups: readonly ScatterGroup[],
@@ -75,6 +88,7 @@ export const scatterObstacles = (
   const reach = markReach(scatterRadius(groups));
   return [
     ...groups.flatMap((group) => group.points.map((point) => squareAround(area.px(point.x), area.py(point.y), reach))),
+    ...pathObstacles(path, area),
     ...path.map((point) => squareAround(area.px(point.x), area.py(point.y), PATH_RADIUS + 1)),
   ];
 };

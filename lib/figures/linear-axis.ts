@@ -25,6 +25,8 @@ export interface LinearAxisOptions {
   readonly tickCount?: number;
   /** Share of the span added at both ends, so that marks do not lie on the frame. */
   readonly padding?: number;
+  /** At least this much from end to end: a figure zoomed into a few readings makes noise look like change. */
+  readonly minimumSpan?: number;
   /** Never go below this value with padding (0 for quantities that cannot be negative). */
   readonly floor?: number;
   /** Changes carry a sign. */
@@ -38,7 +40,8 @@ const paddedExtent = (options: LinearAxisOptions): [number, number] => {
   if (finite.length === 0) return [options.fallback[0], options.fallback[1]];
   const low = finite.reduce((least, value) => Math.min(least, value), Infinity);
   const high = finite.reduce((most, value) => Math.max(most, value), -Infinity);
-  const span = high - low > 1e-9 * Math.max(1, Math.abs(high)) ? high - low : Math.max(Math.abs(high) * 0.1, 0.1);
+  const least = options.minimumSpan ?? Math.max(Math.abs(high) * 1e-6, 1e-9);
+  const span = Math.max(high - low, least);
   const pad = span * (options.padding ?? 0.05);
   const middle = (low + high) / 2;
   const floor = options.floor !== undefined && low >= options.floor ? options.floor : -Infinity;
@@ -55,11 +58,14 @@ export const buildLinearAxis = (options: LinearAxisOptions): LinearAxis => {
     .nice(2 * count);
   const shown = scale.ticks(count);
   const step = shown.length > 1 ? Math.abs((shown[1] ?? 0) - (shown[0] ?? 0)) : 1;
-  const write = options.signed === true ? options.formatters.signed : options.formatters.number;
+  const write = (value: number): string =>
+    options.signed === true
+      ? options.formatters.signed(value, decimalsOf(step))
+      : options.formatters.number(value, decimalsOf(step));
   const domain = scale.domain();
   return {
     title: unitLabel === '' ? options.title : `${options.title}, ${unitLabel}`,
     domain: [(domain[0] ?? low * factor) / factor, (domain[1] ?? high * factor) / factor],
-    ticks: shown.map((value) => ({ value: value / factor, label: write(value, decimalsOf(step)) })),
+    ticks: shown.map((value) => ({ value: value / factor, label: write(value) })),
   };
 };

@@ -1,9 +1,8 @@
 import { createFormatters } from '../../lib/core/formatters';
-import { addDays, type IsoDate } from '../../lib/core/iso-date';
+import { addDays } from '../../lib/core/iso-date';
 import { figures } from '../../lib/core/messages/en/figures';
 import { buildChangeTerms } from '../../lib/figures/change-terms/spec';
 import { drawChangeTerms } from '../../lib/figures/change-terms/draw';
-import type { Ellipse } from '../../lib/figures/ellipse';
 import { buildErrorBars } from '../../lib/figures/error-bars/spec';
 import { drawErrorBars } from '../../lib/figures/error-bars/draw';
 import type { FigureContext } from '../../lib/figures/figure-context';
@@ -12,54 +11,22 @@ import { drawIndexChart } from '../../lib/figures/index-chart/draw';
 import { buildIndexChart } from '../../lib/figures/index-chart/spec';
 import { drawProgramIntervals } from '../../lib/figures/program-intervals/draw';
 import { buildProgramIntervals } from '../../lib/figures/program-intervals/spec';
-import type { ScatterPoint } from '../../lib/figures/scatter';
 import type { SvgNode } from '../../lib/figures/svg-node';
-import type { ConditionMark, TimeLanesData } from '../../lib/figures/time-lanes/data';
 import { drawTimeLanes } from '../../lib/figures/time-lanes/draw';
 import { buildTimeLanes } from '../../lib/figures/time-lanes/spec';
 import { drawValueStrip } from '../../lib/figures/value-strip/draw';
 import { buildValueStrip } from '../../lib/figures/value-strip/spec';
 import { drawVectorGraph } from '../../lib/figures/vector-graph/draw';
 import { buildVectorGraph, type VectorGroup } from '../../lib/figures/vector-graph/spec';
-import { seededNormal, seededUniform } from './seeded';
+import { cloud, ellipseOf, type Cloud } from './example-cloud';
+import { day, lanesData, manyVisits } from './example-lanes';
 
 const formatters = createFormatters('en-GB');
 export const context: FigureContext = { formatters, words: figures(formatters) };
 
 const PROGRAMS = ['Before surgery', 'Check-ups only', 'Kidney nutrition', 'Strength, 65 and over', 'Weight management'];
 
-interface Cloud {
-  readonly at: readonly [number, number];
-  readonly spread: readonly [number, number];
-  readonly correlation: number;
-}
-
-const cloud = (prefix: string, n: number, { at, spread, correlation }: Cloud, seed: number): ScatterPoint[] => {
-  const normal = seededNormal(seed);
-  return Array.from({ length: n }, (_, index) => {
-    const first = normal();
-    const second = correlation * first + Math.sqrt(1 - correlation ** 2) * normal();
-    const x = at[0] + spread[0] * first;
-    const y = at[1] + spread[1] * second;
-    return { key: `${prefix}-${index}`, x, y, label: `${prefix}-${index}` };
-  });
-};
-
-/** The ellipse of all points at squared distance `c` by a sample's own mean and covariance. */
-export const ellipseOf = (points: readonly ScatterPoint[], c: number): Ellipse => {
-  const n = points.length;
-  const cx = points.reduce((sum, point) => sum + point.x, 0) / n;
-  const cy = points.reduce((sum, point) => sum + point.y, 0) / n;
-  const moment = (of: (point: ScatterPoint) => number): number =>
-    points.reduce((sum, point) => sum + of(point), 0) / (n - 1);
-  const xx = moment((point) => (point.x - cx) ** 2);
-  const yy = moment((point) => (point.y - cy) ** 2);
-  const xy = moment((point) => (point.x - cx) * (point.y - cy));
-  const root = Math.hypot((xx - yy) / 2, xy);
-  const angleDeg = (Math.atan2(2 * xy, xx - yy) / 2) * (180 / Math.PI);
-  const middle = (xx + yy) / 2;
-  return { cx, cy, a: Math.sqrt(c * (middle + root)), b: Math.sqrt(c * (middle - root)), angleDeg };
-};
+const PLAIN: Cloud = { at: [0, 0], spread: [1, 1], correlation: 0 };
 
 const VECTORS: readonly Cloud[] = [
   { at: [372, 33.5], spread: [40, 4.4], correlation: 0.55 },
@@ -71,7 +38,7 @@ const VECTORS: readonly Cloud[] = [
 const SIZES = [44, 58, 51, 62, 85];
 
 export const vectorGroups: readonly VectorGroup[] = PROGRAMS.map((label, index) => {
-  const points = cloud(`V${index}`, SIZES[index] ?? 40, VECTORS[index] ?? VECTORS[0]!, 100 + index);
+  const points = cloud(`V${index}`, SIZES[index] ?? 40, VECTORS[index] ?? PLAIN, 100 + index);
   const whole = ellipseOf(points, 1);
   return {
     id: `p${index}`,
@@ -133,7 +100,7 @@ const INDICES: readonly Cloud[] = [
 ];
 
 export const indexGroups = PROGRAMS.map((label, index) => {
-  const points = cloud(`I${index}`, SIZES[index] ?? 40, INDICES[index] ?? INDICES[0]!, 200 + index).map((point) => ({
+  const points = cloud(`I${index}`, SIZES[index] ?? 40, INDICES[index] ?? PLAIN, 200 + index).map((point) => ({
     ...point,
     y: Math.max(1.2, point.y),
   }));
@@ -158,121 +125,8 @@ export const clientIndices = buildIndexChart(
   { ...context, width: 480, height: 400 },
 );
 
-const day = (text: string): IsoDate => text as IsoDate;
-
-export const lanesData: TimeLanesData = {
-  visits: ['2025-03-04', '2025-04-15', '2025-05-27', '2025-07-08', '2025-08-19', '2025-09-09'].map((date, index) => ({
-    id: `v${index}`,
-    date: day(date),
-    ...(index === 3 ? { breakBefore: 'other position' } : index === 4 ? { breakBefore: 'position as at first' } : {}),
-  })),
-  lanes: [
-    { id: 'weight', title: 'Weight', unit: 'kg', digits: 1, values: [66.8, 67, 66.4, 66.2, 65.9, 65.7], lsc: 0.9 },
-    {
-      id: 'ffm',
-      title: 'Fat-free mass',
-      unit: 'kg',
-      digits: 1,
-      values: [45.6, 45.5, 44.7, 44.1, 43.6, 42.6],
-      lsc: 1.7,
-    },
-    { id: 'phase', title: 'Phase angle', unit: 'deg', digits: 1, values: [5.1, 5.1, 5, 4.9, 4.8, 4.6], lsc: 0.4 },
-  ].map(({ values, lsc, unit, ...lane }) => ({
-    ...lane,
-    unit: unit as 'kg' | 'deg',
-    points: values.map((value, index) => ({
-      key: `${lane.id}-${index}`,
-      visitId: `v${index}`,
-      value,
-      state: index === 3 ? ('not-comparable' as const) : ('comparable' as const),
-    })),
-    baseline: values[0] ?? 0,
-    leastSignificantChange: lsc,
-  })),
-  conditions: [
-    { label: 'fasted', marks: ['met', 'met', 'met', 'met-by-procedure', 'met', 'met'] },
-    { label: 'no exercise', marks: ['met', 'met', 'met-by-procedure', 'met', 'met', 'met'] },
-    { label: 'bladder', marks: ['met', 'met', 'unknown', 'met', undefined, 'met'] },
-    { label: 'rested', marks: ['met', 'met', 'not-met', 'met', 'met', 'met'] },
-    { label: 'position', marks: ['A', 'A', 'A', 'B', 'A', 'A'].map((text) => ({ text })) },
-  ],
-};
 export const timeLanes = buildTimeLanes(lanesData, context);
 
-/** Forty visits over three years, some two days apart, three breaks, one lane held back for a while. */
-export const manyVisits: TimeLanesData = (() => {
-  const uniform = seededUniform(11);
-  const normal = seededNormal(12);
-  const dates: IsoDate[] = [];
-  let date = day('2022-11-03');
-  for (let index = 0; index < 40; index += 1) {
-    dates.push(date);
-    date = addDays(date, uniform() < 0.3 ? 2 : Math.round(14 + uniform() * 28));
-  }
-  const breaks: Record<number, string> = { 9: 'other device', 11: 'first device again', 26: 'other position' };
-  const signs: readonly ConditionMark[] = ['met', 'met', 'met-by-procedure', 'not-met', 'unknown'];
-  return {
-    visits: dates.map((at, index) => {
-      const breakBefore = breaks[index];
-      return { id: `v${index}`, date: at, ...(breakBefore === undefined ? {} : { breakBefore }) };
-    }),
-    lanes: [
-      { id: 'weight', title: 'Weight', start: 92, slope: -0.22, noise: 0.5, digits: 1, lsc: 0.9, unit: 'kg' as const },
-      {
-        id: 'ffm',
-        title: 'Fat-free mass',
-        start: 56,
-        slope: -0.04,
-        noise: 0.5,
-        digits: 1,
-        lsc: 1.7,
-        unit: 'kg' as const,
-      },
-      {
-        id: 'rh',
-        title: 'Resistance / height',
-        start: 318,
-        slope: 0.4,
-        noise: 4,
-        digits: 0,
-        lsc: 13,
-        unit: 'Ohm/m' as const,
-      },
-      {
-        id: 'phase',
-        title: 'Phase angle',
-        start: 5.6,
-        slope: -0.01,
-        noise: 0.1,
-        digits: 1,
-        lsc: 0.4,
-        unit: 'deg' as const,
-      },
-    ].map(({ start, slope, noise, lsc, ...lane }) => ({
-      ...lane,
-      points: dates.map((_, index) => ({
-        key: `${lane.id}-${index}`,
-        visitId: `v${index}`,
-        value: start + slope * index + noise * normal(),
-        state:
-          index === 9 || index === 10 || index >= 26
-            ? ('not-comparable' as const)
-            : lane.id === 'ffm' && index < 4 && index > 0
-              ? ('held' as const)
-              : ('comparable' as const),
-      })),
-      baseline: start,
-      leastSignificantChange: lsc,
-    })),
-    conditions: [
-      ...['fasted', 'no exercise', 'bladder emptied', 'rested'].map((label) => ({
-        label,
-        marks: dates.map(() => signs[Math.floor(uniform() ** 2 * signs.length)]),
-      })),
-      { label: 'position', marks: dates.map((_, index) => ({ text: index >= 26 ? 'B' : 'A' })) },
-    ],
-  };
-})();
 export const timeLanesMany = buildTimeLanes(manyVisits, context);
 
 export const changeTerms = buildChangeTerms(

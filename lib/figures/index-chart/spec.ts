@@ -64,12 +64,14 @@ export const buildIndexChart = (data: IndexChartData, context: FigureContext): I
     title: words.fatFreeMassIndex,
     values: held.map((point) => point.x),
     fallback: [12, 24],
+    minimumSpan: 6,
   });
   const y = buildLinearAxis({
     ...axis,
     title: words.fatMassIndex,
     values: held.map((point) => point.y),
     fallback: [0, 16],
+    minimumSpan: 10,
   });
   const sums = [x.domain[0] + y.domain[0], x.domain[1] + y.domain[1]] as const;
   return {

@@ -86,7 +86,7 @@ export const placeVectorLabels = (spec: VectorGraphSpec, area: PlotArea): Vector
     dates,
     beneath: {
       groups: spec.groups.filter((group) => !names.some((label) => label.request.group === group)),
-      notes: reference.unplaced.map((request) => request.text),
+      notes: reference.unplaced.map(() => spec.referenceNote),
     },
   };
 };

@@ -41,6 +41,8 @@ export interface VectorGraphSpec {
   /** From the widest to the narrowest. */
   readonly references: readonly (ReferenceEllipse & { readonly label: string })[];
   readonly referenceLabel: string;
+  /** The same with a word before it, where it stands apart from the ellipses. */
+  readonly referenceNote: string;
   readonly rays: readonly PhaseAngleRay[];
   readonly path: readonly PathPoint[];
   /** Points left out because a coordinate is not a number. */
@@ -102,6 +104,7 @@ export const buildVectorGraph = (data: VectorGraphData, context: FigureContext):
     .filter(isDrawableEllipse)
     .sort((a, b) => b.level - a.level)
     .map((reference) => ({ ...reference, label: words.level({ share: reference.level }) }));
+  const whose = references.length > 0 ? (data.referenceLabel ?? '') : '';
   const outlines = [...references, ...groups.flatMap((group) => group.confidence ?? [])].flatMap((ellipse) =>
     sampleEllipse(ellipse),
   );
@@ -113,12 +116,14 @@ export const buildVectorGraph = (data: VectorGraphData, context: FigureContext):
     title: words.resistanceByHeight,
     values: [...held.map((point) => point.x), ...outlines.map(([value]) => value)],
     fallback: [200, 500],
+    minimumSpan: 150,
   });
   const y = buildLinearAxis({
     ...axis,
     title: words.reactanceByHeight,
     values: [...held.map((point) => point.y), ...outlines.map(([, value]) => value)],
     fallback: [20, 50],
+    minimumSpan: 15,
   });
   return {
     kind: 'vector-graph',
@@ -128,7 +133,8 @@ export const buildVectorGraph = (data: VectorGraphData, context: FigureContext):
     y,
     groups,
     references,
-    referenceLabel: references.length > 0 ? (data.referenceLabel ?? '') : '',
+    referenceLabel: whose,
+    referenceNote: whose === '' ? '' : words.ellipses({ label: whose }),
     rays: raysAcross(x, y).map((degrees) => ({ degrees, label: formatters.quantity(degrees, 'deg', 0) })),
     path,
     omitted: points.length - drawn.length,

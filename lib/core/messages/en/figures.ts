@@ -28,6 +28,7 @@ export const figures = (f: Formatters) => ({
   vectorMean: (p: { label: string; n: number; x: number; y: number }) =>
     `${p.label}: n = ${f.number(p.n)}, mean ${f.number(p.x)} and ${f.number(p.y, 1)} Ω/m.`,
   groupWithoutMean: (p: { label: string; n: number }) => `${p.label}: n = ${f.number(p.n)}, no mean drawn.`,
+  ellipses: (p: { label: string }) => `Ellipses: ${p.label}.`,
   references: (p: { levels: readonly string[]; label: string }) =>
     `Reference ellipses for ${f.list(p.levels)}: ${p.label}.`,
   path: (p: { n: number; from: string; to: string }) =>
