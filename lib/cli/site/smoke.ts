@@ -49,7 +49,7 @@ const problemsAt = async (base: string): Promise<readonly string[]> => {
 };
 
 const signalAll = (signal: NodeJS.Signals): void => {
-  if (child.pid !== undefined && child.exitCode === null) process.kill(-child.pid, signal);
+  if (child.pid !== undefined && child.exitCode === null && child.signalCode === null) process.kill(-child.pid, signal);
 };
 
 try {
