@@ -12,7 +12,7 @@ export const pathLabelRequests = (path: readonly PathPoint[], area: PlotArea): L
       anchorX: area.px(point.x),
       anchorY: area.py(point.y),
       clearance: 9,
-      reach: outer ? 200 : 24,
+      reach: outer ? 200 : 12,
       size: TEXT_SIZE,
       weight: index === path.length - 1 ? 'strong' : 'regular',
     };
