@@ -1,3 +1,4 @@
+import type { AppError } from '../core/app-error';
 import type { IsoDate } from '../core/iso-date';
 
 /** What import makes of a row or a cell. */
@@ -36,6 +37,8 @@ export interface PlannedFile {
 /** What an import would do. A commit does exactly this. rows = accepted + held + duplicates + refused. */
 export interface ImportPlan {
   readonly files: readonly PlannedFile[];
+  /** Files that could not be read at all; the others are planned without them. */
+  readonly failedFiles: readonly { readonly name: string; readonly error: AppError }[];
   readonly today: IsoDate;
   readonly rows: number;
   readonly accepted: number;

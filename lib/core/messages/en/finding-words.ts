@@ -1,0 +1,38 @@
+const text = (message: string, remedy: string) => ({ message, remedy });
+const range = ([low, high]: readonly [number, number], unit: string) => `${String(low)}–${String(high)} ${unit}`;
+
+/** What import says about a row or a cell, and the remedy. */
+export const findingWords = {
+  noClient: text('The row names no client.', 'Fill in client_id.'),
+  noDate: text('The row has no visit date.', 'Fill in visit_date as YYYY-MM-DD.'),
+  afterImport: text('The visit lies after the day of this import.', 'Correct visit_date.'),
+  beforeBirth: text('The visit lies before the birth of the client.', 'Correct visit_date or the birth date.'),
+  noValue: text('The row holds no measured or exported value.', 'Add a value, or leave the row out.'),
+  notPositive: (column: string) => text(`${column} must be above zero.`, `Correct ${column}, or leave it empty.`),
+  farOff: (column: string, limits: readonly [number, number], unit: string) =>
+    text(
+      `${column} lies far outside ${range(limits, unit)}. The row is set aside until someone says whether it is right.`,
+      'Look it up: keep it as it is, or correct it in the export and import again.',
+    ),
+  aboveResistance: text(
+    'Reactance is larger than resistance. The row is set aside until someone says whether it is right.',
+    'Check whether the two were exchanged: keep it as it is, or correct it in the export and import again.',
+  ),
+  implausible: (column: string, limits: readonly [number, number], unit: string) =>
+    text(`${column} lies outside ${range(limits, unit)}: unusual, accepted.`, 'Check it against the visit’s record.'),
+  rare: (column: string, limit: number, unit: string) =>
+    text(`${column} above ${String(limit)} ${unit} is rare; accepted.`, 'Check it against the visit’s record.'),
+  unknownWord: (column: string, choices: readonly string[]) =>
+    text(`${column} is none of ${choices.join(', ')}: read as unknown.`, `Write one of ${choices.join(', ')}.`),
+  unreadableChoice: (column: string, choices: readonly string[]) =>
+    text(`${column} is none of ${choices.join(', ')}.`, `Write one of ${choices.join(', ')}, or leave it empty.`),
+  unreadableDate: (column: string) => text(`${column} is not a date.`, 'Write dates as YYYY-MM-DD, for example 2025-03-04.'),
+  unreadableTime: (column: string) => text(`${column} is not a time.`, 'Write times as HH:MM, for example 08:30.'),
+  unreadableFlag: (column: string) => text(`${column} is neither y nor n.`, 'Write y or n, or leave it empty for unknown.'),
+  unreadableInteger: (column: string) => text(`${column} is not a whole number.`, 'Write digits only, or leave it empty.'),
+  unreadableNumber: (column: string) =>
+    text(`${column} is not a number.`, 'Write digits with a decimal point and no unit, for example 512.4.'),
+  ragged: text('The row has another number of cells than the header.', 'Check for a missing or an unquoted separator in this row.'),
+  brokenQuote: text('A quotation mark opens in this row and is never closed.', 'Close the quotation mark, or double it inside a text.'),
+  duplicate: text('The row equals an earlier row in every column: taken once.', 'Nothing to do, unless these were two readings: then number them in the column reading.'),
+};

@@ -1,0 +1,55 @@
+import { findingWords as words } from '../core/messages/en/finding-words';
+import { COLUMN_BY_NAME } from './columns';
+
+interface FindingText {
+  readonly message: string;
+  readonly remedy: string;
+}
+
+/** What a finding says and what to do about it, by its code. */
+export const findingText = (code: string, column: string): FindingText => {
+  const known = COLUMN_BY_NAME.get(column);
+  const { limits, choices, unit } = known ?? {};
+  switch (code) {
+    case 'no_client':
+      return words.noClient;
+    case 'no_date':
+      return words.noDate;
+    case 'after_import':
+      return words.afterImport;
+    case 'before_birth':
+      return words.beforeBirth;
+    case 'no_value':
+      return words.noValue;
+    case 'not_positive':
+      return words.notPositive(column);
+    case 'far_off':
+      return words.farOff(column, limits?.ask ?? [0, 0], unit ?? '');
+    case 'above_resistance':
+      return words.aboveResistance;
+    case 'implausible':
+      return words.implausible(column, limits?.warn ?? [0, 0], unit ?? '');
+    case 'rare':
+      return words.rare(column, limits?.rareAbove ?? 0, unit ?? '');
+    case 'unknown_word':
+      return words.unknownWord(column, choices ?? []);
+    case 'unreadable_choice':
+      return words.unreadableChoice(column, choices ?? []);
+    case 'unreadable_date':
+      return words.unreadableDate(column);
+    case 'unreadable_time':
+      return words.unreadableTime(column);
+    case 'unreadable_flag':
+      return words.unreadableFlag(column);
+    case 'unreadable_integer':
+      return words.unreadableInteger(column);
+    case 'unreadable_number':
+      return words.unreadableNumber(column);
+    case 'ragged':
+      return words.ragged;
+    case 'broken_quote':
+      return words.brokenQuote;
+    default:
+      return words.duplicate;
+  }
+};
