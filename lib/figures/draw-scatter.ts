@@ -1,5 +1,6 @@
 import { range } from 'd3';
 import { squareAround, type Box } from './box';
+import { drawGroupMark } from './draw-group-mark';
 import type { FigureTheme } from './figure-theme';
 import { groupStyle } from './group-style';
 import { drawMark, focusable, markReach } from './mark';
@@ -25,13 +26,15 @@ export const drawScatter = (groups: readonly ScatterGroup[], area: PlotArea, the
       const style = groupStyle(group.shapeIndex, theme);
       return svgNode(
         'g',
-        { class: 'group', stroke: style.colour, 'stroke-opacity': 0.8, 'stroke-dasharray': style.dash },
+        { class: 'group', stroke: style.colour, 'stroke-opacity': 0.8 },
         [...group.points]
           .sort((a, b) => a.x - b.x || a.y - b.y)
           .map((point) =>
-            focusable(point.key, point.label, [
-              drawMark(style.shape, area.px(point.x), area.py(point.y), radius, { class: 'mark' }),
-            ]),
+            focusable(
+              point.key,
+              point.label,
+              drawGroupMark(style, area.px(point.x), area.py(point.y), radius, { class: 'mark', stroke: undefined }),
+            ),
           ),
       );
     }),

@@ -1,7 +1,7 @@
+import { drawGroupMark } from './draw-group-mark';
 import type { FigureTheme } from './figure-theme';
 import { groupStyle } from './group-style';
 import { drawLabel, STRONG_SIZE } from './label';
-import { drawMark } from './mark';
 import type { Pixel } from './path-data';
 import type { LabelRequest, PlacedLabel } from './place-labels';
 import type { PlotArea } from './plot-area';
@@ -70,11 +70,7 @@ export const drawGroupLabel = (
           y2: edge?.[1] ?? leader.y2,
           stroke: style.colour,
         }),
-    drawMark(style.shape, label.box.left + 5, middle, 4, {
-      stroke: style.colour,
-      'stroke-width': 1.5,
-      'stroke-dasharray': style.dash,
-    }),
+    ...drawGroupMark(style, label.box.left + 5, middle, 4, { 'stroke-width': 1.5 }),
     drawLabel({ ...label, fill: style.colour, halo: theme.sheet }),
   ]);
 };

@@ -120,35 +120,38 @@ describe('a confidence ellipse far wider than the people it is of', () => {
 });
 
 describe('time lanes', () => {
-  it('keep the band and every point of a lane inside the lane', () => {
-    const day = '2025-01-01' as IsoDate;
-    const spec = buildTimeLanes(
-      {
-        visits: [
-          { id: 'a', date: day },
-          { id: 'b', date: day },
-        ],
-        lanes: [
-          {
-            id: 'w',
-            title: 'Weight',
-            unit: 'kg',
-            digits: 1,
-            baseline: 80,
-            leastSignificantChange: 400,
-            points: [
-              { key: '1', visitId: 'a', value: 80, state: 'comparable' },
-              { key: '2', visitId: 'b', value: 5_000, state: 'held' },
-            ],
-          },
-        ],
-      },
-      context,
-    );
-    const figure = drawTimeLanes(spec, lightTheme);
-    const { left, right, laneTop } = timeLanesLayout(spec);
-    const lane = { left, right, top: laneTop(0), bottom: laneTop(0) + spec.laneHeight };
-    for (const name of ['mark', 'band'])
-      for (const node of nodesOfClass(figure, name)) expect(boxContains(lane, markBox(node)), name).toBe(true);
-  });
+  it.each([81, 5_000, -5_000])(
+    'keep the band and every point of a lane inside the lane (second value %d)',
+    (second) => {
+      const day = '2025-01-01' as IsoDate;
+      const spec = buildTimeLanes(
+        {
+          visits: [
+            { id: 'a', date: day },
+            { id: 'b', date: day },
+          ],
+          lanes: [
+            {
+              id: 'w',
+              title: 'Weight',
+              unit: 'kg',
+              digits: 1,
+              baseline: 80,
+              leastSignificantChange: 400,
+              points: [
+                { key: '1', visitId: 'a', value: 80, state: 'comparable' },
+                { key: '2', visitId: 'b', value: second, state: 'held' },
+              ],
+            },
+          ],
+        },
+        context,
+      );
+      const figure = drawTimeLanes(spec, lightTheme);
+      const { left, right, laneTop } = timeLanesLayout(spec);
+      const lane = { left, right, top: laneTop(0), bottom: laneTop(0) + spec.laneHeight };
+      for (const name of ['mark', 'band'])
+        for (const node of nodesOfClass(figure, name)) expect(boxContains(lane, markBox(node)), name).toBe(true);
+    },
+  );
 });

@@ -110,6 +110,7 @@ describe('the style of groups', () => {
   it.each([lightTheme, darkTheme, printTheme])('tells 24 groups apart without relying on hue', (theme) => {
     const styles = Array.from({ length: 24 }, (_, index) => groupStyle(index, theme));
     expect(new Set(styles.map(({ shape, dash }) => `${shape} ${dash ?? 'solid'}`)).size).toBe(24);
+    expect(new Set(styles.map(({ shape, sign }) => `${shape} ${sign}`)).size).toBe(24);
   });
 });
 

@@ -2,6 +2,7 @@ import { range } from 'd3';
 import type { Box } from '../box';
 import { clipLine } from '../clip-line';
 import { drawBottomAxis, drawLeftAxis } from '../draw-axes';
+import { drawGroupMark } from '../draw-group-mark';
 import { drawNote } from '../draw-note';
 import { drawPath, drawScatter, scatterObstacles } from '../draw-scatter';
 import type { DataPoint } from '../ellipse';
@@ -10,7 +11,6 @@ import type { FigureTheme } from '../figure-theme';
 import { drawGroupLabel, groupLabelRequests } from '../group-labels';
 import { groupStyle } from '../group-style';
 import { drawLegend } from '../legend';
-import { drawMark } from '../mark';
 import { polylinePath, type Pixel } from '../path-data';
 import { pathLabelRequests } from '../path-labels';
 import { placeLabels, placeOnLine, type PlacedLabel } from '../place-labels';
@@ -78,8 +78,10 @@ const drawMeans = (spec: IndexChartSpec, area: PlotArea, theme: FigureTheme): Sv
     spec.groups.flatMap((group) => {
       if (group.mean === undefined) return [];
       const style = groupStyle(group.shapeIndex, theme);
-      const mark = { class: 'mean', fill: theme.sheet, stroke: style.colour, 'stroke-width': 2.4 };
-      return [drawMark(style.shape, area.px(group.mean.x), area.py(group.mean.y), 6.5, mark)];
+      const mark = { class: 'mean', fill: theme.sheet, 'stroke-width': 2.4 };
+      return drawGroupMark(style, area.px(group.mean.x), area.py(group.mean.y), 6.5, mark).filter(
+        (node) => node !== undefined,
+      );
     }),
   );
 

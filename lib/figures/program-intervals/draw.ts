@@ -1,11 +1,12 @@
 import { scaleLinear } from 'd3';
 import { columnWidth } from '../column-width';
 import { drawBottomAxis } from '../draw-axes';
+import { drawGroupMark } from '../draw-group-mark';
 import { drawMessage, figureRoot } from '../figure-root';
 import type { FigureTheme } from '../figure-theme';
 import { groupStyle } from '../group-style';
 import { centredBaseline, drawLabel, STRONG_SIZE, TEXT_SIZE } from '../label';
-import { drawMark, focusable } from '../mark';
+import { focusable } from '../mark';
 import { svgNode, type SvgNode } from '../svg-node';
 import { fitText, wrapText } from '../wrap-text';
 import type { ProgramInterval, ProgramIntervalsSpec } from './spec';
@@ -25,7 +26,7 @@ const drawInterval = (
   columns: Columns,
   theme: FigureTheme,
   none: string,
-): SvgNode[] => {
+): (SvgNode | undefined)[] => {
   const style = groupStyle(program.shapeIndex, theme);
   const { estimate } = program;
   if (estimate === undefined)
@@ -55,10 +56,9 @@ const drawInterval = (
     ...[low, high].map((x) =>
       svgNode('line', { x1: x, x2: x, y1: y - 4, y2: y + 4, stroke: style.colour, 'stroke-width': 2 }),
     ),
-    drawMark(style.shape, columns.scale(estimate.mean), y, 5, {
+    ...drawGroupMark(style, columns.scale(estimate.mean), y, 5, {
       class: 'mark',
       fill: theme.sheet,
-      stroke: style.colour,
       'stroke-width': 2,
     }),
   ];
