@@ -1,5 +1,6 @@
 import type { Formatters } from '../formatters';
 import { common } from './en/common';
+import { figures } from './en/figures';
 import { filter } from './en/filter';
 import { importScreen } from './en/import';
 import { indices } from './en/indices';
@@ -24,6 +25,7 @@ export const en = (f: Formatters) => ({
   shell: shell(f),
   reasons,
   filter: filter(f),
+  figures: figures(f),
 });
 
 export type Messages = ReturnType<typeof en>;
