@@ -80,7 +80,7 @@ const ROW_FINDINGS: readonly string[] = [
     'visit_date',
   ),
   finding(`${VALUE_COLUMNS.map((name) => `${name} IS NULL`).join(' AND ')}`, 'refused', 'no_value', 'client_id'),
-  finding('v_xc_ohm > v_r_ohm AND v_r_ohm > 0 AND v_xc_ohm <= 300', 'question', 'above_resistance', 'xc_ohm'),
+  finding('v_xc_ohm > v_r_ohm AND v_r_ohm >= 100 AND v_xc_ohm <= 300', 'question', 'above_resistance', 'xc_ohm'),
 ];
 
 /**

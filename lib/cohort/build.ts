@@ -1,0 +1,105 @@
+import type { IsoDate } from '../core/iso-date';
+import type { Engine, Row } from '../engine/types';
+import { precisionRows, type PrecisionInput } from './precision';
+import { ruleBit, rulesInForce } from './rules-in-force';
+import type { Settings } from './settings';
+import { clientsStatement } from './sql/clients-sql';
+import { enrolmentsStatements } from './sql/enrolments-sql';
+import { pairsStatements } from './sql/pairs-sql';
+import { betweenSumsQuery, studyStatements, withinSumsQuery } from './sql/precision-sql';
+import { readingValuesStatements } from './sql/reading-values-sql';
+import { settingsTables } from './sql/settings-sql';
+import { visitsStatements } from './sql/visits-sql';
+import type { Level } from './types/filter';
+import type { PrecisionRow } from './types/precision-row';
+
+export const LEVELS: readonly Level[] = [80, 90, 95];
+
+const fillSettings = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<void> => {
+  for (const statement of settingsTables) await engine.run(statement);
+  await engine.insert('params', ['as_of', 'check_ups'], [[asOf, settings.checkUpsProgram]]);
+  await engine.insert(
+    'procedures',
+    ['site', 'from_date', 'to_date', 'mask'],
+    settings.procedures.map((procedure) => [
+      procedure.site,
+      procedure.from,
+      procedure.to,
+      procedure.conditions.reduce((mask, id) => mask | ruleBit(id), 0),
+    ]),
+  );
+  const answered = new Map<string, { sex: string | null; birth: string | null }>();
+  for (const answer of settings.answers) {
+    if (answer.kind !== 'sex-for-equations' && answer.kind !== 'birth-date') continue;
+    const known = answered.get(answer.client) ?? { sex: null, birth: null };
+    answered.set(
+      answer.client,
+      answer.kind === 'birth-date' ? { ...known, birth: answer.date } : { ...known, sex: answer.sex },
+    );
+  }
+  await engine.insert(
+    'client_answers',
+    ['client_id', 'sex', 'birth_date'],
+    [...answered].map(([client, { sex, birth }]) => [client, sex, birth]),
+  );
+  await engine.insert(
+    'expected_change',
+    ['program', 'measure', 'per_kg'],
+    settings.programs.flatMap((program) =>
+      program.expectedChange.map((expected) => [program.name, expected.measure, expected.perKgWeightChange]),
+    ),
+  );
+};
+
+const readPrecision = async (engine: Engine): Promise<PrecisionInput> => {
+  const [within] = await engine.query(withinSumsQuery);
+  const [between] = await engine.query(betweenSumsQuery);
+  const decimals = await engine.query('SELECT column_name, decimals FROM column_resolution');
+  const nothing: Row = {};
+  return {
+    within: within ?? nothing,
+    between: between ?? nothing,
+    decimals: new Map(
+      decimals.flatMap((row) => (row['decimals'] === null ? [] : [[String(row['column_name']), Number(row['decimals'])]])),
+    ),
+  };
+};
+
+const fillThresholds = async (engine: Engine, rows: ReadonlyMap<Level, readonly PrecisionRow[]>): Promise<void> => {
+  const values = [...rows].flatMap(([level, levelRows]) =>
+    levelRows.map((row) => [row.measure, level, row.tier, row.twoBetween, row.within, row.factor]),
+  );
+  await engine.insert(
+    'thresholds',
+    ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor'],
+    values,
+  );
+};
+
+/** What building the tables leaves for the questions. */
+export interface BuiltTables {
+  readonly precision: ReadonlyMap<Level, readonly PrecisionRow[]>;
+}
+
+/**
+ * readings → visits, enrolments → pairs, with the error study. Starts from the tables `readings` and
+ * `column_resolution`; visits after as-of are not looked at.
+ */
+export const buildTables = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<BuiltTables> => {
+  const rules = rulesInForce(settings);
+  await fillSettings(engine, settings, asOf);
+  const statements = [
+    clientsStatement,
+    ...readingValuesStatements(rules),
+    ...visitsStatements(rules),
+    ...enrolmentsStatements,
+    ...pairsStatements(rules),
+    ...studyStatements(rules),
+  ];
+  for (const statement of statements) await engine.run(statement);
+  const input = await readPrecision(engine);
+  const precision = new Map(LEVELS.map((level) => [level, precisionRows(input, settings, level)] as const));
+  await fillThresholds(engine, precision);
+  return { precision };
+};
+

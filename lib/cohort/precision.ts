@@ -1,0 +1,110 @@
+import type { Row } from '../engine/types';
+import { ALL_MEASURES } from '../measures/catalogue';
+import type { Measure } from '../measures/measure';
+import { changedPer100 } from '../stats/changed-per-100';
+import { precisionRange } from '../stats/precision-range';
+import { precisionTier, type PrecisionTier } from '../stats/precision-tier';
+import { thresholdFactor } from '../stats/threshold-factor';
+import { varianceComponents, type VarianceComponents } from '../stats/variance-components';
+import { varianceNotBelowRepositioning } from '../stats/variance-not-below-repositioning';
+import type { Settings } from './settings';
+import type { Level } from './types/filter';
+import type { PrecisionRow } from './types/precision-row';
+
+/** The error study's sums, as the engine gave them. */
+export interface PrecisionInput {
+  readonly within: Row;
+  readonly between: Row;
+  /** Decimals recorded, by column. */
+  readonly decimals: ReadonlyMap<string, number>;
+}
+
+const numberAt = (row: Row, name: string): number => Number(row[name] ?? 0);
+
+/** δ²/12 with δ the recorded resolution: readings that all agree do not mean no error. */
+const floorVariance = (measure: Measure, decimals: ReadonlyMap<string, number>): number | undefined => {
+  const digits = measure.recordedAs === undefined ? undefined : decimals.get(measure.recordedAs);
+  return digits === undefined ? undefined : 10 ** (-2 * digits) / 12;
+};
+
+/** The two parts of V(k₁,k₂) that stand in SQL: what replicates cannot and what they can shrink. */
+const varianceParts = (
+  tier: PrecisionTier['tier'],
+  components: VarianceComponents | undefined,
+  entered: number | undefined,
+): readonly [number, number] | null => {
+  if (tier === 6) return null;
+  if (tier === 3) return [varianceNotBelowRepositioning(entered ?? 0, components?.repositioning), 0];
+  if (components === undefined) return null;
+  const { between, repositioning } = components;
+  if (between === undefined || tier === 5) return [2 * repositioning, 0];
+  if (between.replicatesEarnNothing) return [2 * Math.max(between.meanSquare, repositioning), 0];
+  return [2 * between.dayToDay, repositioning];
+};
+
+const precisionRow = (measure: Measure, input: PrecisionInput, settings: Settings, level: Level): PrecisionRow => {
+  const { id } = measure;
+  const floor = floorVariance(measure, input.decimals);
+  const sums = {
+    sumWithin: numberAt(input.within, `ss_${id}`),
+    dfWithin: Math.round(numberAt(input.within, `df_${id}`)),
+    sumBetween: numberAt(input.between, `ss_${id}`),
+    dfBetween: numberAt(input.between, `df_${id}`),
+    sumReciprocalReadings: numberAt(input.between, `ik_${id}`),
+    ...(floor === undefined ? {} : { floorVariance: floor }),
+  };
+  const components = varianceComponents(sums);
+  const entered =
+    settings.errorSource.kind === 'entered'
+      ? settings.errorSource.values.find((value) => value.measure === id)
+      : undefined;
+  const chosen = precisionTier({
+    betweenDf: sums.dfBetween,
+    betweenClients: numberAt(input.between, `people_${id}`),
+    withinDf: sums.dfWithin,
+    ...(entered === undefined ? {} : { entered: { df: entered.df } }),
+  });
+  const parts = varianceParts(chosen.tier, components, entered?.betweenDaySd);
+  const base = {
+    measure: id,
+    tier: chosen.tier,
+    clients: numberAt(chosen.tier === 5 ? input.within : input.between, `people_${id}`),
+    sw: components === undefined || sums.dfWithin === 0 ? null : Math.sqrt(components.repositioning),
+    dfWithin: sums.dfWithin,
+    sb: components?.between === undefined ? null : Math.sqrt(components.between.dayToDay),
+    m: components?.between?.meanSquare ?? null,
+    dfBetween: sums.dfBetween,
+    h: components?.between?.repositioningShare ?? null,
+    form: 'sd' as const,
+  };
+  if (chosen.tier === 6 || parts === null) {
+    const nothing = { factor: null, pe: null, peInterval: null, lsc: null, lscInterval: null, changedPer100: null };
+    return { ...base, ...nothing, provisional: false, twoBetween: null, within: null };
+  }
+  const [twoBetween, within] = parts;
+  const variance = twoBetween + 2 * within;
+  const provisionalOfOneGroup = chosen.tier === 1 && chosen.provisional;
+  const factor = thresholdFactor(
+    level / 100,
+    chosen.df,
+    settings.errorSource.alwaysT && !provisionalOfOneGroup ? 'always-t' : 'conventional',
+  );
+  const pe = Math.sqrt(variance / 2);
+  const lsc = factor * Math.sqrt(variance);
+  return {
+    ...base,
+    factor,
+    pe,
+    peInterval: precisionRange(pe, chosen.df, 0.95),
+    lsc,
+    lscInterval: precisionRange(lsc, chosen.df, 0.95),
+    changedPer100: changedPer100(factor, chosen.df),
+    provisional: chosen.provisional,
+    twoBetween,
+    within,
+  };
+};
+
+/** The error of every value of the catalogue, the supporting ones included, at one level. */
+export const precisionRows = (input: PrecisionInput, settings: Settings, level: Level): readonly PrecisionRow[] =>
+  ALL_MEASURES.map((measure) => precisionRow(measure, input, settings, level));

@@ -1,0 +1,119 @@
+import { doubleLiteral } from '../../measures/compile-sql';
+import { guardBit, guardMask, guardsOf } from '../../measures/guard';
+import type { Measure } from '../../measures/measure';
+import { basisOf } from '../basis';
+import { changeTerms, TERM_PARTS } from './change-terms-sql';
+
+const when = (condition: string, bit: number): string => `(CASE WHEN ${condition} THEN ${String(bit)} ELSE 0 END)`;
+
+const eitherOutside = (column: string, [low, high]: readonly [number, number]): string =>
+  `(a.${column} < ${doubleLiteral(low)} OR a.${column} > ${doubleLiteral(high)} OR b.${column} < ${doubleLiteral(low)} OR b.${column} > ${doubleLiteral(high)})`;
+
+/** Guards that need both visits or the value's equation. */
+const ownGuards = (measure: Measure): string => {
+  const { equation } = measure;
+  const parts = [
+    when(eitherOutside('bmi', [16, 34]), guardBit('bmi_outside_16_34')),
+    when(
+      'p.days > 0 AND (a.weight - b.weight) * 7E0 / NULLIF(p.days, 0) >= 0.01E0 * a.weight',
+      guardBit('fast_weight_loss'),
+    ),
+  ];
+  if (equation !== undefined) {
+    const { population } = equation;
+    if (population.bmi !== undefined) parts.push(when(eitherOutside('bmi', population.bmi), guardBit('bmi_outside_equation')));
+    if (population.ageYears !== undefined)
+      parts.push(when(eitherOutside('completed_age', population.ageYears), guardBit('age_outside_equation')));
+    parts.push(
+      when(
+        `a.electrode_path <> '${equation.electrodePath}' OR b.electrode_path <> '${equation.electrodePath}' OR a.frequency_khz <> ${doubleLiteral(equation.frequencyKhz)} OR b.frequency_khz <> ${doubleLiteral(equation.frequencyKhz)}`,
+        guardBit('not_the_equations_path'),
+      ),
+    );
+    if (equation.posture === 'lying')
+      parts.push(when("a.posture = 'standing' OR b.posture = 'standing'", guardBit('lying_equation_standing')));
+  }
+  return parts.join(' | ');
+};
+
+/** Up, down or within: d ≠ 0 and |d| ≥ LSC − 1e-9·max(|x₁|, |x₂|, LSC). */
+const beyond = (from: string, to: string, lsc: string): string =>
+  `CASE WHEN ${lsc} IS NULL OR ${from} IS NULL OR ${to} IS NULL THEN NULL
+    WHEN ${to} - ${from} <> 0 AND ABS(${to} - ${from}) >= ${lsc} - 1E-9 * GREATEST(ABS(${from}), ABS(${to}), ${lsc})
+    THEN CASE WHEN ${to} > ${from} THEN 1 ELSE -1 END ELSE 0 END`;
+
+const lscOf = (threshold: string, basis: string): string =>
+  `${threshold}.factor * SQRT(${threshold}.two_between + ${threshold}.within_variance * (1E0 / NULLIF(a.${basis}, 0) + 1E0 / NULLIF(b.${basis}, 0)))`;
+
+const joinThreshold = (name: string, measure: string): string =>
+  `LEFT JOIN thresholds AS ${name} ON ${name}.measure = '${measure}' AND ${name}.level = f.level`;
+
+/** Values whose fall may be water: computed from R, so that they move with it. */
+const LEAN = new Set(['ffm', 'ffmi', 'smm', 'smi']);
+/** Values with the equation's weight term inside. */
+const WEIGHT_TERM = new Set(['ffm', 'ffmi']);
+
+const patterns = (measure: Measure): string => {
+  const parts = ['0'];
+  if (WEIGHT_TERM.has(measure.id))
+    parts.push(when('direction <> 0 AND without_weight_direction = 0', guardBit('mostly_weight_term')));
+  if (LEAN.has(measure.id)) {
+    parts.push(
+      when('direction = -1 AND impedance_direction = 1 AND phase_direction = 0', guardBit('fits_less_water')),
+      when('direction = -1 AND phase_direction = -1', guardBit('fits_cell_mass')),
+    );
+  }
+  return parts.join(' | ');
+};
+
+/**
+ * The CTE text `change_rows` for one value: every pair that holds it, under the one-row table `filter`, with change,
+ * threshold for its numbers of readings, guards (kind 0 none, 1 note, 2 hold, 3 stop) and result code
+ * (1 up, −1 down, 0 within, 2 no threshold, 3 cannot be compared, NULL stopped or held).
+ */
+export const changeRows = (measure: Measure): string => {
+  const basis = basisOf(measure);
+  const guards = guardsOf(measure);
+  const terms = changeTerms(measure);
+  const rank = measure.group === 'composition-exported' ? 'p.pair_rank_exported' : 'p.pair_rank';
+  const termColumns = TERM_PARTS.map((part) => `${terms?.[part] ?? 'CAST(NULL AS DOUBLE PRECISION)'} AS term_${part}`);
+  return `joined AS (
+  SELECT p.purpose, p.client_key, p.enrolment_no, p.program, p.from_no, p.to_no, p.broken, p.unknown, p.by_procedure,
+    p.days, ${rank} AS pair_rank, f.rank_limit, a.visit_date AS from_date, b.visit_date AS to_date,
+    a.${basis.column} AS k_from, b.${basis.column} AS k_to, a.${measure.id} AS value_from, b.${measure.id} AS value_to,
+    t.tier, ${lscOf('t', basis.column)} AS lsc, p.guards | ${ownGuards(measure)} AS pair_guards,
+    ${termColumns.join(', ')},
+    ${beyond('a.ffm_without_weight', 'b.ffm_without_weight', lscOf('tw', basis.column))} AS without_weight_direction,
+    ${beyond('a.z_h', 'b.z_h', lscOf('tz', basis.column))} AS impedance_direction,
+    ${beyond('a.phase_angle', 'b.phase_angle', lscOf('tp', basis.column))} AS phase_direction
+  FROM pairs AS p
+  CROSS JOIN filter AS f
+  JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
+  JOIN visits AS b ON b.client_key = p.client_key AND b.visit_no = p.to_no
+  ${joinThreshold('t', measure.id)}
+  ${joinThreshold('tw', 'ffm_without_weight')}
+  ${joinThreshold('tz', 'z_h')}
+  ${joinThreshold('tp', 'phase_angle')}
+  WHERE p.purpose = f.purpose AND p.bases & ${String(1 << basis.index)} <> 0
+    AND (f.program IS NULL OR p.program = f.program) AND (f.site IS NULL OR p.site = f.site)
+    AND (f.sex IS NULL OR p.sex = f.sex) AND (f.age_from IS NULL OR p.completed_age >= f.age_from)
+    AND (f.age_to IS NULL OR p.completed_age <= f.age_to) AND (f.client_key IS NULL OR p.client_key = f.client_key)
+),
+directed AS (
+  SELECT joined.*, value_to - value_from AS change, ${beyond('value_from', 'value_to', 'lsc')} AS direction FROM joined
+),
+explained AS (SELECT directed.*, pair_guards | ${patterns(measure)} AS all_guards FROM directed),
+guarded AS (
+  SELECT explained.*, CASE WHEN all_guards & ${String(guardMask(guards.stop))} <> 0 THEN 3
+    WHEN all_guards & ${String(guardMask(guards.hold))} <> 0 THEN 2
+    WHEN all_guards & ${String(guardMask(guards.note))} <> 0 THEN 1 ELSE 0 END AS guard_kind,
+    all_guards & ${String(guardMask([...guards.stop, ...guards.hold, ...guards.note]))} AS guard_mask
+  FROM explained
+),
+change_rows AS (
+  SELECT guarded.*, CASE WHEN pair_rank <= rank_limit THEN 1 ELSE 0 END AS admitted,
+    CASE WHEN guard_kind >= 2 THEN NULL WHEN pair_rank > rank_limit THEN 3
+      WHEN COALESCE(tier, 6) >= 5 OR direction IS NULL THEN 2 ELSE direction END AS result_code
+  FROM guarded
+)`;
+};

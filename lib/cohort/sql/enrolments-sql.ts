@@ -1,0 +1,55 @@
+import { BASES } from '../basis';
+
+/**
+ * Enrolments with their baseline: the last visit in [start − 30 days, start], else the first in (start, start + 7 days]
+ * (late), without a start the first visit; by date alone. `latest_<basis>` is the last visit after it, up to the end of
+ * the program or as-of, that holds the basis. Clients without any program stand under the check-ups.
+ */
+export const enrolmentsStatements: readonly string[] = [
+  `CREATE OR REPLACE TABLE enrolments AS
+WITH stated AS (
+  SELECT r.client_key, r.program, r.program_start, MAX(r.program_end) AS program_end, MAX(r.end_reason) AS end_reason
+  FROM readings AS r CROSS JOIN params AS p
+  WHERE r.program IS NOT NULL AND r.visit_date <= p.as_of GROUP BY r.client_key, r.program, r.program_start
+),
+dated AS (
+  SELECT s.*, COUNT(s.program_start) OVER (PARTITION BY s.client_key, s.program) AS starts FROM stated AS s
+),
+listed AS (
+  SELECT client_key, program, program_start, program_end, end_reason FROM dated
+  WHERE program_start IS NOT NULL OR starts = 0
+  UNION ALL
+  SELECT c.client_key, p.check_ups, CAST(NULL AS DATE), CAST(NULL AS DATE), CAST(NULL AS TEXT)
+  FROM clients AS c CROSS JOIN params AS p
+  WHERE NOT EXISTS (SELECT 1 FROM stated AS s WHERE s.client_key = c.client_key)
+),
+numbered AS (
+  SELECT l.*, CAST(ROW_NUMBER() OVER (ORDER BY l.client_key, l.program_start NULLS FIRST, l.program) AS INTEGER) AS enrolment_no
+  FROM listed AS l
+),
+series AS (SELECT client_key, visit_no, visit_date FROM visits WHERE in_series = 1),
+candidates AS (
+  SELECT n.enrolment_no,
+    MAX(CASE WHEN s.visit_date BETWEEN n.program_start - 30 AND n.program_start THEN s.visit_no END) AS on_time_no,
+    MIN(CASE WHEN s.visit_date > n.program_start AND s.visit_date <= n.program_start + 7 THEN s.visit_no END) AS late_no,
+    MIN(CASE WHEN n.program_start IS NULL THEN s.visit_no END) AS first_no
+  FROM numbered AS n JOIN series AS s ON s.client_key = n.client_key
+  GROUP BY n.enrolment_no
+)
+SELECT n.*, COALESCE(c.on_time_no, c.late_no, c.first_no) AS baseline_no,
+  CASE WHEN c.on_time_no IS NULL AND c.late_no IS NOT NULL THEN 1 ELSE 0 END AS late_baseline,
+  CASE WHEN n.program_end IS NULL OR n.program_end >= p.as_of THEN 1 ELSE 0 END AS active
+FROM numbered AS n LEFT JOIN candidates AS c ON c.enrolment_no = n.enrolment_no CROSS JOIN params AS p`,
+  `CREATE OR REPLACE TABLE enrolment_latest AS
+SELECT e.enrolment_no, e.client_key, e.program, e.baseline_no,
+  ${BASES.map((basis) => `MAX(CASE WHEN v.${basis.column} > 0 AND v.visit_no > e.baseline_no THEN v.visit_no END) AS latest_${String(basis.index)}`).join(',\n  ')},
+  MAX(CASE WHEN v.r_h IS NOT NULL AND v.xc_h IS NOT NULL THEN v.visit_no END) AS latest_vector,
+  MAX(CASE WHEN v.ffmi IS NOT NULL THEN v.visit_no END) AS latest_index,
+  MAX(v.visit_no) AS latest_no
+FROM enrolments AS e
+JOIN visits AS v ON v.client_key = e.client_key AND v.in_series = 1
+CROSS JOIN params AS p
+WHERE v.visit_date <= COALESCE(e.program_end, p.as_of) AND (e.baseline_no IS NULL OR v.visit_no >= e.baseline_no)
+  AND (e.program_start IS NULL OR v.visit_date >= e.program_start - 30)
+GROUP BY e.enrolment_no, e.client_key, e.program, e.baseline_no`,
+];

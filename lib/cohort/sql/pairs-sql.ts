@@ -1,0 +1,83 @@
+import type { ComparabilityRule } from '../../measures/comparability-rule';
+import { guardBit } from '../../measures/guard';
+import { BASES } from '../basis';
+import { gradeMasks } from '../rules-in-force';
+import { brokenByPair } from './rule-masks-sql';
+
+/** A pair's rank from masks: 0 comparable, 1 by procedure, 2 with a caution, 3 cannot be compared. */
+export const rankExpression = (broken: string, unknown: string, byProcedure: string, no: number, caution: number): string => {
+  const graded = String(no | caution);
+  return `CASE WHEN ${broken} & ${String(no)} <> 0 THEN 3
+    WHEN ${broken} & ${String(caution)} <> 0 OR ${unknown} & ${graded} <> 0 THEN 2
+    WHEN ${byProcedure} & ${graded} <> 0 THEN 1 ELSE 0 END`;
+};
+
+const previous = BASES.map(
+  (basis) => `CASE WHEN ${basis.column} > 0 THEN MAX(CASE WHEN ${basis.column} > 0 THEN visit_no END) OVER earlier END AS from_${String(basis.index)}`,
+).join(',\n    ');
+
+const pickConsecutive = BASES.map(
+  (basis) => `SELECT client_key, visit_no AS to_no, from_${String(basis.index)} AS from_no, ${String(1 << basis.index)} AS bit
+  FROM previous WHERE from_${String(basis.index)} IS NOT NULL`,
+).join('\n  UNION ALL ');
+
+const pickLatest = BASES.map(
+  (basis) => `SELECT l.client_key, l.enrolment_no, l.baseline_no AS from_no, l.latest_${String(basis.index)} AS to_no, ${String(1 << basis.index)} AS bit
+  FROM enrolment_latest AS l JOIN visits AS b ON b.client_key = l.client_key AND b.visit_no = l.baseline_no
+  WHERE l.latest_${String(basis.index)} IS NOT NULL AND b.${basis.column} > 0`,
+).join('\n  UNION ALL ');
+
+/**
+ * `pairs`: which two visits of a client are compared for which purpose (0 consecutive, 1 baseline→latest), for which
+ * bases, with masks, ranks and the filter's dimensions. Built once per data version and settings.
+ */
+export const pairsStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
+  const masks = gradeMasks(rules);
+  const pregnancy = String(guardBit('pregnancy'));
+  return [
+    `CREATE OR REPLACE TABLE chosen_pairs AS
+WITH previous AS (
+  SELECT client_key, visit_no,
+    ${previous}
+  FROM visits WHERE in_series = 1
+  WINDOW earlier AS (PARTITION BY client_key ORDER BY visit_no ROWS BETWEEN UNBOUNDED PRECEDING AND 1 PRECEDING)
+),
+consecutive AS (
+  ${pickConsecutive}
+),
+grouped AS (SELECT client_key, from_no, to_no, BIT_OR(bit) AS bases FROM consecutive GROUP BY client_key, from_no, to_no),
+open_then AS (
+  SELECT g.client_key, g.from_no, g.to_no, g.bases, e.enrolment_no, ROW_NUMBER() OVER (
+    PARTITION BY g.client_key, g.from_no, g.to_no
+    ORDER BY CASE WHEN (e.program_start IS NULL OR e.program_start <= v.visit_date)
+      AND (e.program_end IS NULL OR e.program_end >= v.visit_date) THEN 0
+      WHEN e.program_start <= v.visit_date THEN 1 ELSE 2 END,
+    e.program_start DESC NULLS LAST, e.enrolment_no) AS place
+  FROM grouped AS g
+  JOIN visits AS v ON v.client_key = g.client_key AND v.visit_no = g.to_no
+  JOIN enrolments AS e ON e.client_key = g.client_key
+),
+latest AS (
+  ${pickLatest}
+)
+SELECT 0 AS purpose, client_key, enrolment_no, from_no, to_no, bases FROM open_then WHERE place = 1
+UNION ALL
+SELECT 1, client_key, enrolment_no, from_no, to_no, BIT_OR(bit) FROM latest GROUP BY client_key, enrolment_no, from_no, to_no`,
+    `CREATE OR REPLACE TABLE pairs AS
+WITH masked AS (
+  SELECT c.purpose, c.client_key, c.enrolment_no, c.from_no, c.to_no, c.bases,
+    e.program, b.site, b.sex, b.completed_age, b.visit_date - a.visit_date AS days,
+    a.broken | b.broken | ${brokenByPair(rules)} AS broken,
+    a.unknown | b.unknown AS unknown, a.by_procedure | b.by_procedure AS by_procedure,
+    a.guards | b.guards | (CASE WHEN b.pregnancies_so_far > a.pregnancies_so_far THEN ${pregnancy} ELSE 0 END) AS guards
+  FROM chosen_pairs AS c
+  JOIN visits AS a ON a.client_key = c.client_key AND a.visit_no = c.from_no
+  JOIN visits AS b ON b.client_key = c.client_key AND b.visit_no = c.to_no
+  JOIN enrolments AS e ON e.enrolment_no = c.enrolment_no
+)
+SELECT masked.*,
+  ${rankExpression('broken', 'unknown', 'by_procedure', masks.no, masks.caution)} AS pair_rank,
+  ${rankExpression('broken', 'unknown', 'by_procedure', masks.noExported, masks.caution)} AS pair_rank_exported
+FROM masked`,
+  ];
+};

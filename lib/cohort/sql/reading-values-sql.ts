@@ -1,0 +1,79 @@
+import { ALL_MEASURES } from '../../measures/catalogue';
+import { compileExpression } from '../../measures/compile-sql';
+import type { ComparabilityRule } from '../../measures/comparability-rule';
+import { guardBit, type GuardCode } from '../../measures/guard';
+import { completedYears } from './clients-sql';
+import { brokenByReading, labelColumns, recordableMask, recordedByReading } from './rule-masks-sql';
+
+const MONTH = 'CAST(EXTRACT(YEAR FROM visit_date) * 12 + EXTRACT(MONTH FROM visit_date) AS INTEGER)';
+
+const guard = (when: string, code: GuardCode): string =>
+  `(CASE WHEN ${when} THEN ${String(guardBit(code))} ELSE 0 END)`;
+
+const GUARDS = [
+  guard("oedema = 1 OR fluid_condition IN ('ascites', 'heart_failure', 'cirrhosis', 'infusion')", 'fluid'),
+  guard("dialysis IN ('haemo', 'peritoneal')", 'dialysis'),
+  guard('pregnant = 1 OR weeks_after_birth < 12', 'pregnancy'),
+  guard('amputation_or_limb_loss = 1 OR large_metal_implant = 1 OR one_sided_condition = 1', 'body_geometry'),
+  guard('completed_age < 18', 'under_18'),
+].join(' | ');
+
+const carried = (rules: readonly ComparabilityRule[]): string =>
+  [...new Set([...labelColumns(rules), 'electrode_path', 'posture', 'frequency_khz'])].join(', ');
+
+/**
+ * Texts for `site_days` (what a declared procedure stands for), `recorded_here` (which conditions a site records in a
+ * month) and `reading_values`: every value of every reading beside its masks. Broken: the reading broke a rule.
+ * Unknown: recorded here, empty in this reading, no procedure. By procedure: empty, but declared.
+ */
+export const readingValuesStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
+  const recordable = String(recordableMask(rules));
+  const values = ALL_MEASURES.map((measure) => `${compileExpression(measure.formula)} AS ${measure.id}`).join(',\n  ');
+  return [
+    `CREATE OR REPLACE TABLE site_days AS
+WITH days AS (SELECT DISTINCT COALESCE(site, '') AS site, visit_date FROM readings)
+SELECT d.site, d.visit_date, COALESCE(BIT_OR(p.mask), 0) AS procedure_mask
+FROM days AS d
+LEFT JOIN procedures AS p ON (p.site IS NULL OR p.site = d.site)
+  AND (p.from_date IS NULL OR p.from_date <= d.visit_date) AND (p.to_date IS NULL OR p.to_date >= d.visit_date)
+GROUP BY d.site, d.visit_date`,
+    `CREATE OR REPLACE TABLE recorded_here AS
+SELECT COALESCE(site, '') AS site, ${MONTH} AS calendar_month, BIT_OR(${recordedByReading(rules)}) AS recorded_mask
+FROM readings GROUP BY COALESCE(site, ''), ${MONTH}`,
+    `CREATE OR REPLACE TABLE reading_values AS
+WITH known AS (
+  SELECT r.reading_key, r.client_key, r.visit_date, r.visit_purpose, COALESCE(r.site, '') AS site, r.reading,
+    COALESCE(r.device_id, '') AS device, c.sex, ${carried(rules)},
+    r.weight_kg, r.height_cm AS recorded_height_cm, r.r_ohm, r.xc_ohm, r.waist_cm,
+    r.ffm_kg, r.fm_kg, r.smm_kg, r.tbw_l, r.ecw_l, r.phase_angle_deg,
+    r.oedema, r.fluid_condition, r.dialysis, r.hours_since_dialysis, r.pregnant, r.weeks_after_birth,
+    r.amputation_or_limb_loss, r.large_metal_implant, r.one_sided_condition,
+    r.fasted_h, r.since_exercise_h, r.since_alcohol_h, r.large_drink, r.bladder_emptied, r.rested, r.contact_ok,
+    r.acute_illness, r.medication_changed,
+    COALESCE(${completedYears('c.birth_ref', 'r.visit_date')}, CAST(FLOOR(r.age_years) AS INTEGER)) AS completed_age,
+    COALESCE(CAST(r.visit_date - c.birth_ref AS DOUBLE PRECISION) / 365.25E0, r.age_years) AS age_years,
+    c.series_height_cm, CASE c.sex WHEN 'M' THEN 1E0 WHEN 'F' THEN 0E0 END AS sex_male
+  FROM readings AS r
+  JOIN clients AS c ON c.client_key = r.client_key
+  CROSS JOIN params AS p
+  WHERE r.visit_date <= p.as_of
+),
+inputs AS (
+  SELECT known.*, CASE WHEN completed_age < 18 THEN recorded_height_cm ELSE series_height_cm END AS height_cm,
+    ${brokenByReading(rules)} AS broken, ${recordedByReading(rules)} AS recorded, ${GUARDS} AS guards
+  FROM known
+),
+judged AS (
+  SELECT i.*, h.recorded_mask, s.procedure_mask,
+    ${recordable} & ~i.recorded & s.procedure_mask AS by_procedure,
+    ${recordable} & ~i.recorded & ~s.procedure_mask & h.recorded_mask AS unknown,
+    ${recordable} & ~i.recorded & ~s.procedure_mask & ~h.recorded_mask AS not_recorded
+  FROM inputs AS i
+  JOIN recorded_here AS h ON h.site = i.site AND h.calendar_month = ${MONTH.replaceAll('visit_date', 'i.visit_date')}
+  JOIN site_days AS s ON s.site = i.site AND s.visit_date = i.visit_date
+)
+SELECT judged.*,
+  ${values}
+FROM judged`,
+  ];
+};

@@ -1,0 +1,70 @@
+import { ALL_MEASURES } from '../../measures/catalogue';
+import type { ComparabilityRule } from '../../measures/comparability-rule';
+import type { Equation, Regressor } from '../../measures/equation';
+import { guardBit } from '../../measures/guard';
+import { BASES } from '../basis';
+import { labelColumns, labelsInDisagreement } from './rule-masks-sql';
+
+/** The values that are a regression themselves: their terms' means are kept, so that a change splits exactly. */
+const REGRESSIONS: readonly { readonly id: string; readonly equation: Equation }[] = ALL_MEASURES.flatMap((measure) =>
+  measure.equation !== undefined && measure.parts?.sign === 1 && !measure.parts.perHeightSquared
+    ? [{ id: measure.id, equation: measure.equation }]
+    : [],
+);
+
+const REGRESSOR_COLUMN: Readonly<Partial<Record<Regressor, string>>> = {
+  height2_per_resistance: '1E0 / NULLIF(r.r_ohm, 0)',
+  weight: 'r.weight_kg',
+  reactance: 'r.xc_ohm',
+  age: 'r.age_years',
+};
+
+/** The column of `visits` with the mean of a regressor over the readings that hold the equation. */
+export const regressorMean = (equation: Equation, regressor: Regressor): string =>
+  `${REGRESSIONS.find((candidate) => candidate.equation.id === equation.id)?.id ?? ''}_mean_${regressor}`;
+
+const regressorMeans = REGRESSIONS.flatMap(({ id, equation }) =>
+  equation.terms.flatMap((term) => {
+    const column = REGRESSOR_COLUMN[term.regressor];
+    return column === undefined
+      ? []
+      : [`AVG(CASE WHEN r.${id} IS NOT NULL THEN ${column} END) AS ${regressorMean(equation, term.regressor)}`];
+  }),
+);
+
+const label = (column: string): string =>
+  `CASE WHEN COUNT(r.${column}) = COUNT(*) AND MIN(r.${column}) = MAX(r.${column}) THEN MIN(r.${column}) END AS ${column}`;
+
+/**
+ * One row per client, date, purpose and device: the mean of each value over its readings, how many readings hold each
+ * basis, masks over the readings, and a number in time order. `in_series`: a visit that pairs are made from.
+ */
+export const visitsStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
+  const labels = [...new Set([...labelColumns(rules), 'electrode_path', 'posture', 'frequency_khz'])];
+  const pregnancy = String(guardBit('pregnancy'));
+  return [
+    `CREATE OR REPLACE TABLE visit_means AS
+SELECT r.client_key, r.visit_date, r.visit_purpose, r.device, MIN(r.reading_key) AS first_reading_key,
+  CAST(COUNT(*) AS INTEGER) AS readings, MIN(r.site) AS site, MIN(r.sex) AS sex,
+  ${labels.map(label).join(',\n  ')},
+  MIN(r.completed_age) AS completed_age, AVG(r.height_cm) AS height_cm, AVG(r.recorded_height_cm) AS recorded_height_cm,
+  MAX(CASE WHEN r.dialysis IN ('haemo', 'peritoneal') THEN 1 ELSE 0 END) AS on_dialysis,
+  AVG(r.hours_since_dialysis) AS hours_since_dialysis, MAX(COALESCE(r.medication_changed, 0)) AS medication_changed_here,
+  BIT_OR(r.broken) AS broken, BIT_OR(r.unknown) | ${labelsInDisagreement(rules)} AS unknown,
+  BIT_OR(r.by_procedure) AS by_procedure, BIT_OR(r.not_recorded) AS not_recorded, BIT_OR(r.guards) AS guards,
+  ${BASES.map((basis) => `CAST(COUNT(r.${basis.witness}) AS INTEGER) AS ${basis.column}`).join(', ')},
+  ${ALL_MEASURES.map((measure) => `AVG(r.${measure.id}) AS ${measure.id}`).join(', ')},
+  ${regressorMeans.join(',\n  ')}
+FROM reading_values AS r
+GROUP BY r.client_key, r.visit_date, r.visit_purpose, r.device`,
+    `CREATE OR REPLACE TABLE visits AS
+WITH numbered AS (
+  SELECT m.*, CAST(ROW_NUMBER() OVER (PARTITION BY client_key ORDER BY visit_date, first_reading_key) AS INTEGER) AS visit_no,
+    CASE WHEN visit_purpose IN ('routine', 'repeat') THEN 1 ELSE 0 END AS in_series
+  FROM visit_means AS m
+)
+SELECT numbered.*, CAST(SUM(CASE WHEN guards & ${pregnancy} <> 0 THEN 1 ELSE 0 END) OVER (
+  PARTITION BY client_key ORDER BY visit_no ROWS BETWEEN UNBOUNDED PRECEDING AND CURRENT ROW) AS INTEGER) AS pregnancies_so_far
+FROM numbered`,
+  ];
+};
