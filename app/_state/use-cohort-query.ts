@@ -84,6 +84,6 @@ export const useCohortQuery = <T>(key: string, ask: Ask<T>): CohortQuery<T> => {
   const cancel = useCallback(() => controller.current?.abort(), []);
   const retry = useCallback(() => setAttempt((count) => count + 1), []);
   if (answered.id === id && answered.error !== undefined) return { kind: 'failed', error: answered.error, retry };
-  if (answered.id === id && 'value' in answered) return { kind: 'ready', value: answered.value as T };
+  if (answered.id === id && 'value' in answered) return { kind: 'ready', value: answered.value };
   return { kind: 'loading', previous: answered.value, cancel };
 };

@@ -43,11 +43,6 @@ export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }
     [messages],
   );
 
-  const open = useCallback(async () => {
-    const error = await run((workspace) => workspace.open());
-    if (error !== undefined) setState({ kind: 'failed', error });
-  }, [run]);
-
   const [attempt, setAttempt] = useState(0);
   const retry = useCallback(() => {
     setState({ kind: 'starting' });
@@ -55,8 +50,13 @@ export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }
   }, []);
   const starting = state.kind === 'starting';
   useEffect(() => {
-    if (starting) void open();
-  }, [starting, open, attempt]);
+    if (!starting) return;
+    void Promise.resolve()
+      .then(() => run((workspace) => workspace.open()))
+      .then((error) => {
+        if (error !== undefined) setState({ kind: 'failed', error });
+      });
+  }, [starting, run, attempt]);
 
   const value = useMemo(() => ({ state, retry, run }), [state, retry, run]);
   return <WorkspaceContext value={value}>{children}</WorkspaceContext>;

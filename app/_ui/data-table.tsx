@@ -74,13 +74,13 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
     );
   }, [rows, columns, search, formatters.locale]);
   const { sorted, directionOf, toggle } = useSortedRows(found, columns, initialSort);
-  const view = useRowWindow(sorted.length);
+  const { setScroller, long, printing, drawn, before, after, reveal, measure } = useRowWindow(sorted.length);
   const last = sorted.length - 1;
   const present = Math.min(active, Math.max(last, 0));
 
   const focusRow = (index: number): void => {
     setActive(index);
-    view.reveal(index);
+    reveal(index);
     // The row is drawn after the scroll; two frames later it is there to take the focus.
     requestAnimationFrame(() =>
       requestAnimationFrame(() => table.current?.querySelector<HTMLElement>(`tr[data-index="${index}"]`)?.focus()),
@@ -132,11 +132,11 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
       {sorted.length === 0 ? (
         <Empty title={messages.table.none}>{messages.table.noneRemedy}</Empty>
       ) : (
-        <div ref={view.scroller} className={view.long ? styles.scrollLong : styles.scroll}>
+        <div ref={setScroller} className={long ? styles.scrollLong : styles.scroll}>
           <table
             ref={table}
             role="grid"
-            className={[styles.table, view.long ? styles.fixed : '', href === undefined ? '' : styles.opens].join(' ')}
+            className={[styles.table, long ? styles.fixed : '', href === undefined ? '' : styles.opens].join(' ')}
             aria-labelledby={captionId}
             aria-rowcount={sorted.length + 1}
             onKeyDown={onKeyDown}
@@ -144,12 +144,12 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
           >
             <DataTableHead columns={columns} directionOf={directionOf} onSort={toggle} />
             <tbody>
-              {view.before > 0 ? (
+              {before > 0 ? (
                 <tr className={styles.spacer} aria-hidden="true">
-                  <td style={{ height: view.before }} />
+                  <td style={{ height: before }} />
                 </tr>
               ) : null}
-              {view.drawn.map((index) => {
+              {drawn.map((index) => {
                 const row = sorted[index];
                 if (row === undefined) return null;
                 return (
@@ -161,21 +161,21 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
                     href={href?.(row)}
                     active={index === present}
                     marked={isMarked?.(row) === true}
-                    measure={view.long ? view.measure : undefined}
+                    measure={long ? measure : undefined}
                   />
                 );
               })}
-              {view.after > 0 ? (
+              {after > 0 ? (
                 <tr className={styles.spacer} aria-hidden="true">
-                  <td style={{ height: view.after }} />
+                  <td style={{ height: after }} />
                 </tr>
               ) : null}
             </tbody>
           </table>
         </div>
       )}
-      {view.printing && view.drawn.length < sorted.length ? (
-        <p className="print-only">{messages.table.printedPart({ printed: view.drawn.length, all: sorted.length })}</p>
+      {printing && drawn.length < sorted.length ? (
+        <p className="print-only">{messages.table.printedPart({ printed: drawn.length, all: sorted.length })}</p>
       ) : null}
     </section>
   );

@@ -1,6 +1,6 @@
 'use client';
 
-import { useId, useRef, type KeyboardEvent, type MouseEvent, type ReactNode } from 'react';
+import { useId, type ReactNode } from 'react';
 import { drawFramed } from '../../lib/figures/draw-frame';
 import type { FigureFrame as Frame } from '../../lib/figures/figure-frame';
 import type { FigureTable } from '../../lib/figures/figure-table';
@@ -11,9 +11,9 @@ import { useMessages } from '../_state/language-provider';
 import { useSession } from '../_state/workspace-provider';
 import styles from './figure-frame.module.css';
 import { FigureTableView } from './figure-table-view';
-import { moveAlongPoints, pointKeyOf } from './move-along-points';
 import { saveFile } from './save-file';
 import { SvgFigure } from './svg-figure';
+import { usePoints } from './use-points';
 
 interface FigureFrameProps {
   readonly frame: Frame;
@@ -41,7 +41,8 @@ export const FigureFrame = (props: FigureFrameProps) => {
   const { dataVersion } = useSession();
   const titleId = useId();
   const hintId = useId();
-  const stage = useRef<HTMLDivElement>(null);
+  const drawing = draw(screenTheme);
+  const stage = usePoints({ onOpen: onOpenPoint, onActive: onActivePoint }, drawing);
   const Heading = headingLevel === 2 ? 'h2' : 'h3';
 
   const save = (): void => {
@@ -54,19 +55,6 @@ export const FigureFrame = (props: FigureFrameProps) => {
       }),
     });
   };
-  const onKeyDown = (event: KeyboardEvent): void => {
-    if (stage.current === null) return;
-    const key = pointKeyOf(event.target);
-    if (event.key === 'Enter' && key !== undefined) onOpenPoint?.(key);
-    else if (moveAlongPoints(stage.current, event.key)) event.preventDefault();
-  };
-  const onClick = (event: MouseEvent): void => {
-    const key = pointKeyOf(event.target);
-    if (key !== undefined) onOpenPoint?.(key);
-  };
-  const onOver = (target: EventTarget | null): void => {
-    onActivePoint?.(pointKeyOf(target));
-  };
 
   return (
     <figure className={styles.figure} aria-labelledby={titleId}>
@@ -75,29 +63,8 @@ export const FigureFrame = (props: FigureFrameProps) => {
       </Heading>
       <p className={styles.subtitle}>{frame.subtitle}</p>
       {children}
-      <div
-        ref={stage}
-        className={styles.stage}
-        role="application"
-        aria-label={alternative}
-        aria-describedby={hintId}
-        tabIndex={0}
-        onKeyDown={onKeyDown}
-        onClick={onClick}
-        onPointerOver={(event) => {
-          onOver(event.target);
-        }}
-        onPointerLeave={() => {
-          onOver(null);
-        }}
-        onFocus={(event) => {
-          onOver(event.target);
-        }}
-        onBlur={() => {
-          onOver(null);
-        }}
-      >
-        <SvgFigure drawing={draw(screenTheme)} label={alternative} />
+      <div ref={stage} className={styles.stage} role="group" aria-labelledby={titleId} aria-describedby={hintId}>
+        <SvgFigure drawing={drawing} label={alternative} />
       </div>
       <span id={hintId} className="visually-hidden">
         {messages.table.pointsHint}

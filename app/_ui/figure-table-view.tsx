@@ -18,41 +18,38 @@ export const FigureTableView = ({ table, labelledBy, fileName }: FigureTableView
   const messages = useMessages();
   const { dataVersion } = useSession();
   return (
-    <>
-      {/* A region that scrolls has to be reachable by keys. */}
-      <div className={styles.scroll} role="region" aria-labelledby={labelledBy} tabIndex={0}>
-        <table className={styles.table} aria-labelledby={labelledBy}>
-          <thead>
-            <tr>
-              {table.columns.map((column) => (
-                <th key={column.title} scope="col" className={column.align === 'end' ? styles.end : undefined}>
-                  {column.title}
-                </th>
+    <div className={styles.scroll}>
+      <table className={styles.table} aria-labelledby={labelledBy}>
+        <thead>
+          <tr>
+            {table.columns.map((column) => (
+              <th key={column.title} scope="col" className={column.align === 'end' ? styles.end : undefined}>
+                {column.title}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row, rowIndex) => (
+            <tr key={rowIndex}>
+              {row.map((cell, index) => (
+                <td key={index} className={table.columns[index]?.align === 'end' ? styles.end : undefined}>
+                  <bdi>{cell}</bdi>
+                </td>
               ))}
             </tr>
-          </thead>
-          <tbody>
-            {table.rows.map((row, rowIndex) => (
-              <tr key={rowIndex}>
-                {row.map((cell, index) => (
-                  <td key={index} className={table.columns[index]?.align === 'end' ? styles.end : undefined}>
-                    <bdi>{cell}</bdi>
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+          ))}
+        </tbody>
+      </table>
       <button
         type="button"
-        className="button"
+        className={`button ${styles.under ?? ''}`}
         onClick={() => {
           saveFile(tableFile(fileName, dataVersion, table.columns, table.rows));
         }}
       >
         {messages.common.saveTable}
       </button>
-    </>
+    </div>
   );
 };

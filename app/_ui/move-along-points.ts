@@ -5,24 +5,20 @@ export const pointKeyOf = (target: EventTarget | null): string | undefined =>
   target instanceof Element ? (target.closest('[data-key]')?.getAttribute('data-key') ?? undefined) : undefined;
 
 /**
- * Moves the focus along a figure's points (`data-key`) in their order, by arrow keys, Home and End; Escape returns to
- * the figure.
+ * Moves the focus along a figure's points (`data-key`) in their order, by arrow keys, Home and End. The point that has
+ * it is the one that Tab comes back to.
  *
  * @returns whether the key was one of these
  */
-export const moveAlongPoints = (stage: HTMLElement, key: string): boolean => {
-  const points = [...stage.querySelectorAll<SVGElement>('[data-key]')];
+export const moveAlongPoints = (frame: HTMLElement, key: string): boolean => {
+  const points = [...frame.querySelectorAll<SVGElement>('[data-key]')];
   const present = points.findIndex((point) => point === document.activeElement);
-  const step = steps[key];
   const last = points.length - 1;
-  let next: SVGElement | HTMLElement | undefined;
-  if (key === 'Escape') next = stage;
-  else if (key === 'Home') next = points[0];
-  else if (key === 'End') next = points[last];
-  else if (step !== undefined)
-    next = present < 0 ? points[step > 0 ? 0 : last] : points[Math.min(Math.max(present + step, 0), last)];
-  if (next === undefined) return false;
-  if (next !== stage) next.setAttribute('tabindex', '-1');
-  next.focus();
+  const step = steps[key];
+  const place = key === 'Home' ? 0 : key === 'End' ? last : step === undefined ? undefined : present + step;
+  if (place === undefined || last < 0) return false;
+  const next = points[Math.min(Math.max(place, 0), last)];
+  for (const point of points) point.setAttribute('tabindex', point === next ? '0' : '-1');
+  next?.focus();
   return true;
 };

@@ -1,7 +1,7 @@
 'use client';
 
 import { useVirtualizer } from '@tanstack/react-virtual';
-import { useRef } from 'react';
+import { useState } from 'react';
 import { usePrinting } from './use-printing';
 
 /** More rows than this are drawn only where they are in view. */
@@ -12,12 +12,12 @@ const ROW_HEIGHT = 34;
 
 /** Which rows of a long table are drawn, and the heights that stand for the others. */
 export const useRowWindow = (count: number) => {
-  const scroller = useRef<HTMLDivElement>(null);
+  const [scroller, setScroller] = useState<HTMLDivElement | null>(null);
   const printing = usePrinting();
   const long = count > DRAWN_WHOLE;
   const virtualizer = useVirtualizer({
     count: long ? count : 0,
-    getScrollElement: () => scroller.current,
+    getScrollElement: () => scroller,
     estimateSize: () => ROW_HEIGHT,
     overscan: 12,
     initialRect: { width: 0, height: 640 },
@@ -32,5 +32,5 @@ export const useRowWindow = (count: number) => {
   const reveal = (index: number): void => {
     if (windowed) virtualizer.scrollToIndex(index);
   };
-  return { scroller, long, printing, drawn, before, after, reveal, measure: virtualizer.measureElement };
+  return { setScroller, long, printing, drawn, before, after, reveal, measure: virtualizer.measureElement };
 };
