@@ -1,5 +1,9 @@
 import type { Formatters } from '../formatters';
 import { common } from './en/common';
+import { client } from './en/client';
+import { clients } from './en/clients';
+import { contact } from './en/contact';
+import { thisWeek } from './en/this-week';
 import { figures } from './en/figures';
 import { filter } from './en/filter';
 import { importScreen } from './en/import';
@@ -21,6 +25,10 @@ export const en = (f: Formatters) => ({
   repeatability: repeatability(f),
   importScreen: importScreen(f),
   measures: measureNames,
+  client: client(f),
+  clients: clients(f),
+  contact: contact(f),
+  thisWeek: thisWeek(f),
   table: table(f),
   shell: shell(f),
   reasons,

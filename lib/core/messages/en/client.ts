@@ -1,0 +1,117 @@
+import type { Formatters } from '../../formatters';
+
+/** One client: since when, by how much, under which conditions, and what to do the same next time. */
+export const client = (f: Formatters) => ({
+  title: 'One client',
+  none: 'There is no such client in these data',
+  noneRemedy:
+    'Choose a client from the list. A key belongs to one data set; after another import it may lead elsewhere.',
+  toList: 'All clients',
+  print: 'Print this page',
+  who: (p: { sex: 'F' | 'M' | null; age: number | null; height: string | null }) =>
+    [
+      p.sex === null ? 'sex not recorded' : p.sex === 'F' ? 'woman' : 'man',
+      ...(p.age === null ? [] : [`${f.number(p.age)} at the last visit`]),
+      ...(p.height === null ? [] : [p.height]),
+    ].join(', '),
+  sinceBaseline: {
+    up: (p: { value: string; amount: string; date: string; lsc: string }) =>
+      `${p.value} is up ${p.amount} since ${p.date}, more than this clinic’s measurement error in this estimate, ${p.lsc}.`,
+    down: (p: { value: string; amount: string; date: string; lsc: string }) =>
+      `${p.value} is down ${p.amount} since ${p.date}, more than this clinic’s measurement error in this estimate, ${p.lsc}.`,
+    within: (p: { value: string; change: string; date: string; lsc: string }) =>
+      `${p.value} has moved by ${p.change} since ${p.date}: within this clinic’s measurement error, ${p.lsc}.`,
+    cannot: (p: { value: string; date: string; reasons: string }) =>
+      `${p.value} cannot be compared with ${p.date}: ${p.reasons}.`,
+    noThreshold: (p: { value: string; change: string; date: string }) =>
+      `${p.value} has moved by ${p.change} since ${p.date}. There is no threshold for it yet.`,
+    guarded: (p: { value: string; reasons: string }) => `${p.value} is not judged: ${p.reasons}.`,
+    none: (p: { value: string }) => `${p.value}: there are no two visits to compare.`,
+  },
+  sinceBefore: {
+    up: (p: { change: string; date: string }) =>
+      `Since the visit before (${p.date}) it is up: ${p.change}, more than error.`,
+    down: (p: { change: string; date: string }) =>
+      `Since the visit before (${p.date}) it is down: ${p.change}, more than error.`,
+    within: (p: { change: string; date: string }) => `Since the visit before (${p.date}): ${p.change}, within error.`,
+    cannot: (p: { date: string; reasons: string }) =>
+      `It cannot be compared with the visit before (${p.date}): ${p.reasons}.`,
+    noThreshold: (p: { change: string; date: string }) =>
+      `Since the visit before (${p.date}): ${p.change}, no threshold.`,
+    guarded: (p: { date: string }) => `Against the visit before (${p.date}) no result is given.`,
+  },
+  provisional: 'The error is provisional: fewer than 30 degrees of freedom.',
+  notSeenSince: (p: { date: string; weeks: number }) => `Not seen since ${p.date} (${f.number(p.weeks)} weeks).`,
+  sexes: (p: { recorded: string; used: string }) =>
+    `Sex is recorded as ${p.recorded}. The equations use ${p.used} for every visit until it is decided.`,
+  sexWord: { F: 'F', M: 'M' },
+  enrolment: (p: { program: string; start: string | null; end: string | null; reason: string | null }) =>
+    `${p.program}${p.start === null ? '' : `, from ${p.start}`}${p.end === null ? '' : ` to ${p.end}${p.reason === null ? '' : ` (${p.reason})`}`}`,
+  endReason: (p: { code: string }) => p.code.replaceAll('_', ' '),
+  baselineLate: (p: { date: string }) => `Baseline ${p.date}, late: after the start.`,
+  baselineOn: (p: { date: string }) => `Baseline ${p.date}.`,
+  lanes: 'Values over time',
+  lanesSubtitle: (p: { visits: number; from: string; to: string }) =>
+    `${f.plural(p.visits, 'One visit', '# visits')}, ${p.from} to ${p.to}. The band is the error of one change from baseline; hollow: cannot be compared with baseline; grey: not judged.`,
+  lanesCaption: (p: { errors: string; level: number }) =>
+    `Error at ${f.number(p.level)} %: ${p.errors}. ✓ met, ✓p met by procedure, ✕ not met, ? unknown, empty: not recorded here. A dotted line: something else changed there.`,
+  laneError: (p: { value: string; lsc: string }) => `${p.value} ± ${p.lsc}`,
+  noErrors: 'no threshold',
+  leftOut: (p: { n: number }) =>
+    f.plural(
+      p.n,
+      'One visit of the error study or a cross-check is not drawn.',
+      '# visits of the error study or a cross-check are not drawn.',
+    ),
+  breaks: { device: 'other device', position: 'other position', posture: 'other posture', site: 'other site' },
+  position: 'position',
+  device: 'device',
+  terms: 'Where the change comes from',
+  termsSubtitle: (p: { change: string; from: string; to: string }) =>
+    `${p.change} from ${p.from} to ${p.to}, split by the equation’s terms; they sum to it.`,
+  termsCaption: (p: { notation: string; source: string }) => `${p.notation}. ${p.source}.`,
+  term: { weight: 'weight', resistance: 'resistance', reactance: 'reactance', height: 'height', age: 'age' },
+  noTerms: (p: { value: string }) => `${p.value} has no parts of this kind.`,
+  pairs: (p: { value: string }) => `Every comparison of ${p.value}`,
+  pairsWord: 'comparisons',
+  latest: 'Latest changes of all values',
+  latestWord: 'values',
+  from: 'From',
+  to: 'To',
+  kind: 'Kind',
+  purpose: { consecutive: 'visit before', 'baseline-latest': 'baseline' },
+  change: 'Change',
+  error: 'Error',
+  result: 'Result',
+  why: 'Why',
+  value: 'Value',
+  unit: 'Unit',
+  notJudged: 'not judged',
+  held: 'held back',
+  cautions: 'What has to be known when reading this',
+  missing: 'What is missing',
+  missingFor: (p: { needs: string; values: string }) => `Without ${p.needs} there is no ${p.values}.`,
+  missingVector: 'No vector is drawn: it needs resistance and reactance.',
+  inputs: {
+    weight_kg: 'weight',
+    height_cm: 'height',
+    r_ohm: 'resistance',
+    xc_ohm: 'reactance',
+    age_years: 'age',
+    sex_male: 'sex',
+    ffm_kg: 'an exported fat-free mass',
+    fm_kg: 'an exported fat mass',
+    smm_kg: 'an exported skeletal muscle mass',
+    tbw_l: 'an exported total body water',
+    ecw_l: 'an exported extracellular water',
+    phase_angle_deg: 'an exported phase angle',
+  } as Readonly<Record<string, string>>,
+  next: 'Next time, the same as at baseline',
+  nextDevice: (p: { device: string }) => `device ${p.device}`,
+  nextPosition: (p: { position: string }) => `hand-electrode position ${p.position}`,
+  nextPosture: (p: { posture: string }) => p.posture,
+  nextSame: 'the same side of the body',
+  nextHeight: (p: { height: string }) => `height ${p.height} is kept`,
+  nextRest:
+    'Fasting for eight hours, rested, bladder emptied; no exercise or alcohol for twelve hours. Two readings after stepping off make the reading steadier.',
+});
