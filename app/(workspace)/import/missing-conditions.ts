@@ -2,7 +2,8 @@ import type { ComparabilityRule } from '../../../lib/measures/comparability-rule
 import { DEFAULT_RULES } from '../../../lib/measures/default-rules';
 import type { PlannedFile } from '../../../lib/import/plan';
 
-const columnOf = (rule: ComparabilityRule): string | undefined => ('column' in rule.test ? rule.test.column : undefined);
+const columnOf = (rule: ComparabilityRule): string | undefined =>
+  'column' in rule.test ? rule.test.column : undefined;
 
 export interface MissingCondition {
   readonly rule: ComparabilityRule;

@@ -27,8 +27,8 @@ export const indices = (f: Formatters) => ({
   figureTitle: 'Fat-free mass index and fat mass index',
   pointLabel: (p: { client: string; program: string; date: string; ffmi: number; fmi: number; held: boolean }) =>
     `${p.client}, ${p.program}, ${p.date}: FFMI ${f.number(p.ffmi, 1)}, FMI ${f.number(p.fmi, 1)} kg/m²${p.held ? ', held' : ''}`,
-  path: (p: { client: string; n: number }) =>
-    `Line: the ${f.plural(p.n, 'one visit', '# visits')} of ${p.client}; hollow where a visit cannot be compared with the baseline.`,
+  path: (p: { n: number }) =>
+    `Line: the ${f.plural(p.n, 'one visit', '# visits')} of one client; hollow where a visit cannot be compared with the baseline.`,
   pathLabel: (p: { date: string; ffmi: number; fmi: number }) =>
     `${p.date}: FFMI ${f.number(p.ffmi, 1)}, FMI ${f.number(p.fmi, 1)} kg/m²`,
   pathFinding: (p: { client: string; from: string; to: string; ffmi: string; fmi: string }) =>
@@ -40,8 +40,9 @@ export const indices = (f: Formatters) => ({
     program: 'Program',
     n: 'n',
     heldCount: 'Held',
-    ffmi: 'Median FFMI, kg/m²',
-    fmi: 'Median FMI, kg/m²',
+    ffmi: 'Median FFMI',
+    fmi: 'Median FMI',
+    rowsWord: 'programs',
     fileName: 'indices-by-program',
     note: 'Medians of the people who are not held; none under 5 people.',
   },
@@ -51,10 +52,12 @@ export const indices = (f: Formatters) => ({
     program: 'Program',
     sex: 'Sex coding',
     date: 'Visit',
-    ffmi: 'FFMI, kg/m²',
-    fmi: 'FMI, kg/m²',
-    bmi: 'BMI, kg/m²',
+    ffmi: 'FFMI',
+    fmi: 'FMI',
+    bmi: 'BMI',
     held: 'Held',
+    rowsWord: 'people',
+    search: 'Search a client or program',
     fileName: 'indices',
     yes: 'held',
     no: '',

@@ -64,6 +64,8 @@ export const programs = (f: Formatters) => {
     purposeLabel: 'Which visits are compared',
     purpose: { 'baseline-latest': 'Baseline to latest', consecutive: 'Visit to visit' },
     figureTitle: (p: { value: string }) => `Mean change of ${p.value} by program`,
+    threshold: (p: { lsc: string; tier: string; df: number }) =>
+      `Error of one person: ±${p.lsc} (${p.tier}, ${f.number(p.df)} degrees of freedom).`,
     axis: (p: { value: string }) => `Mean change, ${p.value}`,
     nText: (p: { compared: number; pairs: number }) => `${f.number(p.compared)} of ${f.number(p.pairs)} pairs`,
     summary: {
@@ -81,11 +83,9 @@ export const programs = (f: Formatters) => {
       clients: 'People',
       pairs: 'Pairs',
       compared: 'Compared',
-      mean: (p: { unit: string }) => (p.unit === '' ? 'Mean change' : `Mean change, ${p.unit}`),
-      interval: (p: { level: number }) => `${f.number(p.level)} % interval`,
-      low: 'Interval, low',
-      high: 'Interval, high',
-      sd: 'SD',
+      mean: 'Mean change',
+      low: (p: { level: number }) => `${f.number(p.level)} % interval from`,
+      high: (p: { level: number }) => `${f.number(p.level)} % interval to`,
       up: '▲ up',
       down: '▼ down',
       within: '● within',
@@ -93,13 +93,13 @@ export const programs = (f: Formatters) => {
       noThreshold: '– no threshold',
       held: 'held',
       stopped: 'stopped',
-      summary: 'In words',
     },
     countsNote:
       'Up, down and within: of the pairs that were judged. The others: of all pairs. A percentage stands only where 20 or more are counted.',
     count: (p: { n: number; of: number }) => `${f.number(p.n)}/${f.number(p.of)}`,
     share: (p: { n: number; of: number }) => (p.of >= 20 ? f.percent(p.n / p.of) : undefined),
     tableTitle: 'Every program, in numbers',
+    rowsWord: 'programs',
     fileName: 'programs',
   };
 };
