@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { buildClinic } from './generator/build-clinic';
 import { clinicFailures } from './generator/checks/clinic-failures';
+import { readmeText } from './generator/readme-text';
 import { SEED } from './generator/seed';
 import { settingsText } from './generator/settings';
 
@@ -17,3 +18,4 @@ const write = (name: string, text: string): void => {
 
 write('visits.csv', clinic.csv);
 write('settings.json', settingsText(clinic));
+write('README.md', await readmeText(clinic));

@@ -1,10 +1,15 @@
 import { LAST_DAY, nearestWeekday, weekOf } from './calendar';
+import { clientVisits } from './checks/client-visit';
+import { comparableLater } from './checks/loss-surfaces';
+import { programVisits } from './checks/program-visits';
+import { usableReadings } from './checks/usable-reading';
 import { drawEnrolment } from './draw-enrolment';
 import { drawPerson } from './draw-person';
 import { errorFreeBody } from './error-free-body';
 import { ageOn, type Person } from './person';
 import { programNamed, PROGRAMS, WEEKS_AFTER_OPERATION, type Program, type ProgramName } from './programs';
 import { randomSource, type RandomSource } from './random-source';
+import { routineRows } from './routine-visits';
 
 const CLIENTS = 600;
 const IN_TWO_PROGRAMS = 24;
@@ -26,11 +31,28 @@ const bmi = (person: Person, day: number): number => {
 const couldLose = (person: Person): boolean => {
   const [enrolment] = person.enrolments;
   if (enrolment === undefined || weekOf(enrolment.start) >= 60 || person.body.phaseDegrees < 4.4) return false;
+  // Where a baseline's conditions are not recorded, a loss could not be told from a meal.
   if (person.site === 'Hill' && weekOf(enrolment.start) < 22) return false;
   const { start, own } = enrolment;
   return (
     !own.medicine && [start, start + 280, LAST_DAY].every((day) => bmi(person, day) > 20.4 && bmi(person, day) < 32.5)
   );
+};
+
+const SEEN_LATE_DAYS = 250;
+const RECENT_DAYS = 42;
+
+/**
+ * By attendance and conditions, not by the values: a late visit can be compared with the baseline. Outside weight management,
+ * where all of the loss counts as unexpected, not among those seen last, so that the planted OM-0023 can head the list.
+ */
+const canBeSeenLosing = (seed: number, person: Person): boolean => {
+  const rows = routineRows(seed, person).map(({ row }) => row);
+  return programVisits(clientVisits(usableReadings(rows))).every((enrolment) => {
+    const recent = (enrolment.visits.at(-1)?.day ?? LAST_DAY) >= LAST_DAY - RECENT_DAYS;
+    const allowed = enrolment.program.name === 'Weight management' || !recent;
+    return allowed && comparableLater(enrolment, SEEN_LATE_DAYS);
+  });
 };
 
 const withLosers = (random: RandomSource, seed: number, people: readonly Person[]): Person[] => {
@@ -39,7 +61,7 @@ const withLosers = (random: RandomSource, seed: number, people: readonly Person[
     const candidates = random
       .shuffled(people.filter((person) => person.enrolments[0]?.program.name === program && !person.haemodialysis))
       .map((person) => drawPerson(seed, person.id, programNamed(program), { loser: true, haemo: false }))
-      .filter(couldLose);
+      .filter((person) => couldLose(person) && canBeSeenLosing(seed, person));
     for (const person of candidates.slice(0, count)) redrawn.set(person.id, person);
   }
   return people.map((person) => redrawn.get(person.id) ?? person);

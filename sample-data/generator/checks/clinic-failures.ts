@@ -1,13 +1,13 @@
 import { LAST_DAY } from '../calendar';
 import { type Clinic } from '../build-clinic';
 import { clientVisits } from './client-visit';
-import { recentExcesses } from './lean-excess';
+import { bmiOf, recentExcesses } from './lean-excess';
+import { lossSurfaces } from './loss-surfaces';
 import { plantedFailures } from './planted-landing';
 import { programVisits } from './program-visits';
 import { bandFailures, realisedErrors } from './realised-error';
 import { strictlyComparable } from './strictly-comparable';
 import { usableReadings } from './usable-reading';
-import { bmiOf } from './lean-excess';
 
 const HEAD_OF_LIST = 'OM-0023';
 
@@ -15,7 +15,8 @@ const HEAD_OF_LIST = 'OM-0023';
 export const clinicFailures = ({ rows, people }: Clinic): string[] => {
   const visits = clientVisits(usableReadings(rows.map(({ row }) => row)));
   const errors = realisedErrors(visits);
-  const [head] = recentExcesses(programVisits(visits));
+  const enrolments = programVisits(visits);
+  const [head] = recentExcesses(enrolments);
   const study = visits.filter(({ purpose }) => purpose === 'precision');
   const uneven = study.filter((visit, index) => {
     const next = study[index + 1];
@@ -23,6 +24,7 @@ export const clinicFailures = ({ rows, people }: Clinic): string[] => {
   });
   const losers = new Set(people.filter(({ loser }) => loser).map(({ id }) => id));
   const outside = visits.filter((visit) => losers.has(visit.client) && (bmiOf(visit) < 20 || bmiOf(visit) > 33));
+  const hidden = enrolments.filter((enrolment) => losers.has(enrolment.client) && !lossSurfaces(enrolment, errors));
   return [
     ...bandFailures(errors),
     ...plantedFailures(visits, errors),
@@ -31,6 +33,7 @@ export const clinicFailures = ({ rows, people }: Clinic): string[] => {
       : [`${head?.client ?? 'Nobody'} stands at the head of the list with ${head?.excess.toFixed(2) ?? ''}.`]),
     ...(losers.size === 18 ? [] : [`${losers.size} hidden losers instead of 18.`]),
     ...outside.map(({ client }) => `The hidden loser ${client} leaves BMI 20–33.`),
+    ...hidden.map(({ client }) => `The loss of ${client} never surfaces.`),
     ...uneven.map(({ client }) => `The pair of ${client} in the error study is not comparable.`),
     ...(Math.max(...visits.map(({ day }) => day)) === LAST_DAY ? [] : ['Nobody was seen on the last day.']),
     ...(new Set(visits.map(({ client }) => client)).size === 600 ? [] : ['There are not 600 clients.']),
