@@ -1,4 +1,4 @@
-import type { IsoDate } from '../core/iso-date';
+import { mondayOf, type IsoDate } from '../core/iso-date';
 import type { Engine, Row } from '../engine/types';
 import { precisionRows, type PrecisionInput } from './precision';
 import { ruleBit, rulesInForce } from './rules-in-force';
@@ -17,7 +17,7 @@ export const LEVELS: readonly Level[] = [80, 90, 95];
 
 const fillSettings = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<void> => {
   for (const statement of settingsTables) await engine.run(statement);
-  await engine.insert('params', ['as_of', 'check_ups'], [[asOf, settings.checkUpsProgram]]);
+  await engine.insert('params', ['as_of', 'monday', 'check_ups'], [[asOf, mondayOf(asOf), settings.checkUpsProgram]]);
   await engine.insert(
     'procedures',
     ['site', 'from_date', 'to_date', 'mask'],

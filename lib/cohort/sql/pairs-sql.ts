@@ -79,5 +79,16 @@ SELECT masked.*,
   ${rankExpression('broken', 'unknown', 'by_procedure', masks.no, masks.caution)} AS pair_rank,
   ${rankExpression('broken', 'unknown', 'by_procedure', masks.noExported, masks.caution)} AS pair_rank_exported
 FROM masked`,
+    `CREATE OR REPLACE TABLE baseline_grades AS
+WITH masked AS (
+  SELECT e.enrolment_no, e.client_key, b.visit_no, a.broken | b.broken | ${brokenByPair(rules)} AS broken,
+    a.unknown | b.unknown AS unknown, a.by_procedure | b.by_procedure AS by_procedure
+  FROM enrolments AS e
+  JOIN visits AS a ON a.client_key = e.client_key AND a.visit_no = e.baseline_no
+  JOIN visits AS b ON b.client_key = e.client_key AND b.in_series = 1
+)
+SELECT enrolment_no, client_key, visit_no,
+  ${rankExpression('broken', 'unknown', 'by_procedure', masks.no, masks.caution)} AS grade_rank
+FROM masked`,
   ];
 };

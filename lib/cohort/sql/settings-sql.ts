@@ -1,6 +1,6 @@
 /** Tables that carry the settings' values: they are filled by prepared inserts, never written into a text. */
 export const settingsTables: readonly string[] = [
-  'CREATE OR REPLACE TABLE params (as_of DATE, check_ups TEXT)',
+  'CREATE OR REPLACE TABLE params (as_of DATE, monday DATE, check_ups TEXT)',
   'CREATE OR REPLACE TABLE procedures (site TEXT, from_date DATE, to_date DATE, mask INTEGER)',
   'CREATE OR REPLACE TABLE client_answers (client_id TEXT, sex TEXT, birth_date DATE)',
   'CREATE OR REPLACE TABLE thresholds (measure TEXT, level INTEGER, tier INTEGER, two_between DOUBLE PRECISION, within_variance DOUBLE PRECISION, factor DOUBLE PRECISION)',

@@ -1,0 +1,88 @@
+import type { IsoDate } from '../core/iso-date';
+import type { Row } from '../engine/types';
+import { measureById, MEASURES } from '../measures/catalogue';
+import { changesOf } from './changes';
+import { clientVisitFrom, clientVisitsQuery } from './client-visits';
+import type { Ask } from './question';
+import type { GradeMasks } from './rules-in-force';
+import type { ChangeRow } from './types/change-row';
+import type { ClientDetail, ClientEnrolment, ClientVisit } from './types/client-detail';
+import type { CohortFilter } from './types/filter';
+
+const personQuery = `SELECT c.client_key, c.client_id, c.family_name, c.given_name, c.sex, c.series_height_cm,
+  (SELECT v.completed_age FROM visits AS v WHERE v.client_key = c.client_key ORDER BY v.visit_no DESC LIMIT 1) AS age
+FROM clients AS c CROSS JOIN filter AS f WHERE c.client_key = f.client_key`;
+
+const sexesQuery = `SELECT r.sex, COUNT(*) AS n FROM readings AS r CROSS JOIN filter AS f CROSS JOIN params AS p
+WHERE r.client_key = f.client_key AND r.sex IS NOT NULL AND r.visit_date <= p.as_of
+GROUP BY r.sex ORDER BY n DESC, r.sex`;
+
+const enrolmentsQuery = `SELECT e.program, e.program_start, e.program_end, e.end_reason, e.late_baseline, v.visit_date AS baseline
+FROM enrolments AS e
+CROSS JOIN filter AS f
+LEFT JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = e.baseline_no
+WHERE e.client_key = f.client_key
+ORDER BY e.program_start NULLS FIRST, e.enrolment_no`;
+
+const text = (row: Row, name: string): string | null =>
+  row[name] === null || row[name] === undefined ? null : String(row[name]);
+
+const enrolmentFrom = (row: Row): ClientEnrolment => ({
+  program: String(row['program']),
+  start: text(row, 'program_start') as IsoDate | null,
+  end: text(row, 'program_end') as IsoDate | null,
+  endReason: text(row, 'end_reason'),
+  baseline: text(row, 'baseline') as IsoDate | null,
+  lateBaseline: row['late_baseline'] === 1,
+});
+
+/** Values that no visit of the client holds, with the inputs that are nowhere recorded. */
+const missingFrom = (visits: readonly ClientVisit[], latest: readonly ChangeRow[]): ClientDetail['missing'] =>
+  MEASURES.filter(
+    (measure) =>
+      measure.group !== 'composition-exported' &&
+      measure.id !== 'phase_angle_exported' &&
+      !latest.some((row) => row.measure === measure.id) &&
+      !visits.some((visit) => visit.values[measure.id] !== undefined),
+  ).map((measure) => ({ measure: measure.id as (typeof MEASURES)[number]['id'] & CohortFilter['measure'], needs: measure.inputs }));
+
+/** Everything that one client's page shows. Filters on people do not apply: the client was chosen. */
+export const clientDetailOf = async (
+  ask: Ask,
+  clientKey: number,
+  filter: CohortFilter,
+  masks: GradeMasks,
+  signal?: AbortSignal,
+): Promise<ClientDetail | undefined> => {
+  const alone: CohortFilter = { measure: filter.measure, level: filter.level, comparable: filter.comparable };
+  const options = { clientKey, signal };
+  const [person] = await ask(personQuery, alone, options);
+  if (person === undefined) return undefined;
+  const sexes = await ask(sexesQuery, alone, options);
+  const enrolments = await ask(enrolmentsQuery, alone, options);
+  const visits = (await ask(clientVisitsQuery, alone, options)).map(clientVisitFrom);
+  const chosen = measureById(filter.measure);
+  const pairs = [
+    ...(await changesOf(ask, alone, masks, { purpose: 'baseline-latest', measure: chosen, ...options })),
+    ...(await changesOf(ask, alone, masks, { purpose: 'consecutive', measure: chosen, ...options })),
+  ];
+  const latestChanges: ChangeRow[] = [];
+  for (const measure of MEASURES) {
+    latestChanges.push(...(await changesOf(ask, alone, masks, { purpose: 'baseline-latest', measure, ...options })));
+  }
+  return {
+    clientKey,
+    client: String(person['client_id']),
+    familyName: text(person, 'family_name'),
+    givenName: text(person, 'given_name'),
+    sexForEquations: person['sex'] as 'F' | 'M' | null,
+    sexesRecorded: sexes.map((row) => String(row['sex'])),
+    ageAtLatest: person['age'] === null ? null : Number(person['age']),
+    seriesHeightCm: person['series_height_cm'] === null ? null : Number(person['series_height_cm']),
+    enrolments: enrolments.map(enrolmentFrom),
+    visits,
+    pairs,
+    latestChanges,
+    missing: missingFrom(visits, latestChanges),
+  };
+};

@@ -1,0 +1,44 @@
+import type { IsoDate } from '../core/iso-date';
+import type { Engine } from '../engine/types';
+import { buildTables } from './build';
+import { changesOf } from './changes';
+import { clientDetailOf } from './client-detail';
+import { contactsOf } from './contacts';
+import { clientListOf, indicesOf } from './people';
+import { programRowsOf } from './program-rows';
+import { createAsk } from './question';
+import { gradeMasks, rulesInForce } from './rules-in-force';
+import { createSerial } from './serial';
+import type { Settings } from './settings';
+import { summaryOf } from './summary';
+import type { Cohort } from './types/cohort';
+import { vectorsOf } from './vectors';
+
+/**
+ * Builds the pipeline's tables on an engine that holds `readings` and `column_resolution`, and answers questions on
+ * them. As-of is the latest accepted visit's date unless another day is asked for.
+ */
+export const createCohort = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<Cohort> => {
+  const { precision } = await buildTables(engine, settings, asOf);
+  const masks = gradeMasks(rulesInForce(settings));
+  const summary = await summaryOf(engine, settings, masks, asOf);
+  const ask = createAsk(engine, createSerial());
+  const precisionAt: Cohort['precision'] = (level) => precision.get(level) ?? [];
+  return {
+    summary,
+    precision: precisionAt,
+    changes: (filter, purpose, signal) => changesOf(ask, filter, masks, { purpose, signal }),
+    programs: (filter, purpose, signal) => programRowsOf(ask, filter, purpose, signal),
+    vectors: (filter, signal) => vectorsOf(ask, filter, signal),
+    indices: (filter, signal) => indicesOf(ask, filter, signal),
+    contacts: (filter, signal) =>
+      contactsOf(
+        ask,
+        filter,
+        { asOf, lean: settings.leanMeasure, masks, precision: precisionAt(filter.level) },
+        signal,
+      ),
+    clients: (filter, signal) => clientListOf(ask, filter, signal),
+    client: (clientKey, filter, signal) => clientDetailOf(ask, clientKey, filter, masks, signal),
+  };
+};

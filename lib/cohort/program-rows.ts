@@ -1,0 +1,85 @@
+import type { Row } from '../engine/types';
+import { measureById } from '../measures/catalogue';
+import { meanInterval } from '../stats/mean-interval';
+import type { Ask } from './question';
+import { changeRows } from './sql/change-sql';
+import type { CohortFilter, Purpose } from './types/filter';
+import type { ProgramRow } from './types/program-row';
+
+const count = (when: string, name: string): string => `COUNT(*) FILTER (WHERE ${when}) AS ${name}`;
+
+const TAKES_PART = 'admitted = 1 AND guard_kind < 2';
+
+/** Sums per program: means first, then squares about them. */
+const programQuery = (filter: CohortFilter): string => `WITH ${changeRows(measureById(filter.measure))},
+means AS (
+  SELECT program, COUNT(*) AS n_comparable, AVG(change) AS mean_change FROM change_rows WHERE ${TAKES_PART} GROUP BY program
+),
+squares AS (
+  SELECT m.program, SUM((r.change - m.mean_change) * (r.change - m.mean_change)) AS sum_of_squares
+  FROM means AS m JOIN change_rows AS r ON r.program = m.program AND ${TAKES_PART} GROUP BY m.program
+),
+counts AS (
+  SELECT program, COUNT(*) AS n_pairs, ${[
+    count('result_code = 1', 'n_up'),
+    count('result_code = -1', 'n_down'),
+    count('result_code = 0', 'n_within'),
+    count('result_code = 2', 'n_no_threshold'),
+    count('result_code = 3', 'n_cannot_compare'),
+    count('guard_kind = 2', 'n_held'),
+    count('guard_kind = 3', 'n_stopped'),
+  ].join(', ')}
+  FROM change_rows GROUP BY program
+),
+enrolled AS (
+  SELECT e.program, COUNT(DISTINCT e.client_key) AS n_clients
+  FROM enrolments AS e
+  JOIN enrolment_latest AS l ON l.enrolment_no = e.enrolment_no
+  JOIN visits AS v ON v.client_key = l.client_key AND v.visit_no = l.latest_no
+  CROSS JOIN filter AS f
+  WHERE (f.program IS NULL OR e.program = f.program) AND (f.site IS NULL OR v.site = f.site)
+    AND (f.sex IS NULL OR v.sex = f.sex) AND (f.age_from IS NULL OR v.completed_age >= f.age_from)
+    AND (f.age_to IS NULL OR v.completed_age <= f.age_to)
+  GROUP BY e.program
+)
+SELECT e.program, e.n_clients, m.n_comparable, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
+  c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped
+FROM enrolled AS e
+LEFT JOIN counts AS c ON c.program = e.program
+LEFT JOIN means AS m ON m.program = e.program
+LEFT JOIN squares AS s ON s.program = e.program
+ORDER BY e.program`;
+
+const programRow = (row: Row, filter: CohortFilter, purpose: Purpose): ProgramRow => {
+  const n = (name: string): number => Number(row[name] ?? 0);
+  const nComparable = n('n_comparable');
+  const mean = nComparable === 0 ? null : n('mean_change');
+  const sd = nComparable < 2 ? null : Math.sqrt(n('sum_of_squares') / (nComparable - 1));
+  return {
+    program: String(row['program']),
+    measure: filter.measure,
+    purpose,
+    nClients: n('n_clients'),
+    nPairs: n('n_pairs'),
+    nComparable,
+    mean,
+    sd,
+    interval: mean === null || sd === null ? null : (meanInterval({ n: nComparable, mean, sd }) ?? null),
+    up: n('n_up'),
+    down: n('n_down'),
+    within: n('n_within'),
+    cannotCompare: n('n_cannot_compare'),
+    noThreshold: n('n_no_threshold'),
+    held: n('n_held'),
+    stopped: n('n_stopped'),
+  };
+};
+
+/** Outcome of every program for the filter's value, by name: counts, mean change with its 95 % t interval. */
+export const programRowsOf = async (
+  ask: Ask,
+  filter: CohortFilter,
+  purpose: Purpose,
+  signal?: AbortSignal,
+): Promise<readonly ProgramRow[]> =>
+  (await ask(programQuery(filter), filter, { purpose, signal })).map((row) => programRow(row, filter, purpose));

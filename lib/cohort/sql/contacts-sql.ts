@@ -1,0 +1,66 @@
+import { measureById } from '../../measures/catalogue';
+import type { MeasureId } from '../../measures/measure-id';
+import { CHANGE_COLUMNS } from '../change-row-from';
+import { basisOf } from '../basis';
+import { changeRows } from './change-sql';
+
+/** A client stands on a list for six weeks after the last visit. */
+const RECENT_DAYS = 42;
+/** A second sight within two weeks confirms the first. */
+const CONFIRM_DAYS = 14;
+
+/**
+ * Clients in an active program seen within six weeks, with the baseline→latest change of the lean value, what explains
+ * it, who is at fault where a rule is broken, and the visit before within two weeks.
+ */
+export const contactCandidatesQuery = (lean: MeasureId): string => {
+  const measure = measureById(lean);
+  const k = basisOf(measure).column;
+  return `WITH ${changeRows(measure)},
+recent AS (
+  SELECT r.*, e.program_start, a.weight AS weight_from, b.weight AS weight_to,
+    a.ffm_without_weight AS bare_from, b.ffm_without_weight AS bare_to, a.phase_angle AS phase_from,
+    b.phase_angle AS phase_to, a.broken AS broken_from, b.broken AS broken_to,
+    ROW_NUMBER() OVER (PARTITION BY r.client_key ORDER BY e.program_start DESC NULLS LAST, r.enrolment_no) AS place
+  FROM change_rows AS r
+  JOIN enrolments AS e ON e.enrolment_no = r.enrolment_no AND e.active = 1
+  JOIN visits AS a ON a.client_key = r.client_key AND a.visit_no = r.from_no
+  JOIN visits AS b ON b.client_key = r.client_key AND b.visit_no = r.to_no
+  CROSS JOIN params AS p
+  WHERE r.to_date >= p.as_of - ${String(RECENT_DAYS)}
+),
+before AS (
+  SELECT q.client_key, q.to_no, MAX(v.visit_no) AS before_no
+  FROM recent AS q JOIN visits AS v ON v.client_key = q.client_key AND v.in_series = 1
+    AND v.visit_no < q.to_no AND v.visit_no > q.from_no AND v.${k} > 0
+  WHERE q.place = 1 GROUP BY q.client_key, q.to_no
+),
+other AS (
+  SELECT c.client_key, c.to_no, c.from_no, c.pair_rank FROM pairs AS c WHERE c.purpose = 0 AND c.bases & ${String(1 << basisOf(measure).index)} <> 0
+)
+SELECT ${CHANGE_COLUMNS}, r.program_start, r.weight_to - r.weight_from AS weight_change,
+  r.bare_to - r.bare_from AS bare_change, r.phase_to - r.phase_from AS phase_change,
+  r.without_weight_direction, r.impedance_direction, r.phase_direction, r.broken_from, r.broken_to, r.rank_limit,
+  COALESCE(x.per_kg, 0E0) AS per_kg, o.pair_rank AS step_rank, o.from_no AS step_from_no, v.visit_date AS before_date, v.${lean} AS before_value,
+  v.weight - r.weight_from AS before_weight_change, v.${k} AS before_k,
+  CASE WHEN v.visit_date >= r.to_date - ${String(CONFIRM_DAYS)} THEN 1 ELSE 0 END AS before_confirms
+FROM recent AS r
+JOIN clients AS c ON c.client_key = r.client_key
+LEFT JOIN expected_change AS x ON x.program = r.program AND x.measure = '${lean}'
+LEFT JOIN before AS w ON w.client_key = r.client_key AND w.to_no = r.to_no
+LEFT JOIN visits AS v ON v.client_key = w.client_key AND v.visit_no = w.before_no
+LEFT JOIN other AS o ON o.client_key = r.client_key AND o.to_no = r.to_no
+WHERE r.place = 1
+ORDER BY c.client_id`;
+};
+
+/** The lean value at every series visit of the clients in question, graded against the enrolment's baseline. */
+export const stripQuery = (lean: MeasureId): string => `SELECT v.client_key, v.visit_date, v.${lean} AS value, MIN(g.grade_rank) AS grade_rank
+FROM visits AS v
+JOIN enrolments AS e ON e.client_key = v.client_key AND e.active = 1
+JOIN baseline_grades AS g ON g.enrolment_no = e.enrolment_no AND g.visit_no = v.visit_no
+CROSS JOIN params AS p
+WHERE v.in_series = 1 AND v.${lean} IS NOT NULL AND v.visit_no >= e.baseline_no
+  AND EXISTS (SELECT 1 FROM visits AS l WHERE l.client_key = v.client_key AND l.in_series = 1 AND l.visit_date >= p.as_of - ${String(RECENT_DAYS)})
+GROUP BY v.client_key, v.visit_date, v.visit_no, v.${lean}
+ORDER BY v.client_key, v.visit_date, v.visit_no`;
