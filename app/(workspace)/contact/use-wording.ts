@@ -1,0 +1,12 @@
+'use client';
+
+import { useFormatters, useMessages } from '../../_state/language-provider';
+import { useValueWords } from '../../_state/use-value-words';
+import type { Wording } from './change-phrase';
+
+/** Words, formats and names of values for sentences about a client. */
+export const useWording = (): Wording => ({
+  messages: useMessages(),
+  formatters: useFormatters(),
+  valueWords: useValueWords(),
+});

@@ -1,0 +1,110 @@
+'use client';
+
+import { useId, type ReactNode } from 'react';
+import { parseIsoDate } from '../../../lib/core/iso-date';
+import { useFormatters, useMessages } from '../../_state/language-provider';
+import { useFilter } from '../../_state/use-filter';
+import { useValueWords } from '../../_state/use-value-words';
+import { useSession } from '../../_state/workspace-provider';
+import { FilterLink } from '../../_ui/filter-link';
+import { conditionShares } from './condition-shares';
+import styles from './data-state.module.css';
+
+const Line = ({ term, children }: { readonly term: string; readonly children: ReactNode }) => (
+  <div className={styles.line}>
+    <dt>{term}</dt>
+    <dd>{children}</dd>
+  </div>
+);
+
+const NewestFile = () => {
+  const words = useMessages().thisWeek;
+  const formatters = useFormatters();
+  const { files } = useSession();
+  const newest = files[files.length - 1];
+  if (newest === undefined) return words.noFile;
+  const date = parseIsoDate(newest.importedOn.slice(0, 10));
+  const on = date === undefined ? newest.importedOn : formatters.date(date);
+  return (
+    <>
+      <bdi>{words.fileLine({ name: newest.name, rows: newest.rows, on })}</bdi>
+      {files.length > 1 ? ` ${words.moreFiles({ n: files.length - 1 })}` : ''}
+    </>
+  );
+};
+
+const ErrorStudy = () => {
+  const messages = useMessages();
+  const words = messages.thisWeek;
+  const { cohort, settings } = useSession();
+  const { filter } = useFilter();
+  const value = useValueWords()(settings.leanMeasure);
+  const row = cohort.precision(filter.level).find(({ measure }) => measure === settings.leanMeasure);
+  if (row === undefined || row.lsc === null) return words.noError({ value: value.title });
+  const lsc = value.amount(row.lsc);
+  const df = row.tier === 5 ? row.dfWithin : row.dfBetween;
+  const line = words.errorLine({
+    value: value.title,
+    lsc,
+    tier: messages.reasons.tier[row.tier],
+    df,
+    clients: row.clients,
+  });
+  return (
+    <>
+      {line}
+      {row.provisional ? ` ${words.provisional}` : ''}
+    </>
+  );
+};
+
+/** What the answers stand on: files, open questions, error study, conditions, comparisons. */
+export const DataState = ({ title }: { readonly title: string }) => {
+  const messages = useMessages();
+  const words = messages.thisWeek;
+  const formatters = useFormatters();
+  const { cohort, waiting, settings } = useSession();
+  const { filter } = useFilter();
+  const id = useId();
+  const { summary } = cohort;
+  const shares = conditionShares(summary.coverage);
+  return (
+    <section aria-labelledby={id} className={styles.state}>
+      <h2 id={id}>{title}</h2>
+      <dl>
+        <Line term={words.newestFile}>
+          <NewestFile />
+        </Line>
+        <Line term={words.waiting}>
+          {waiting === 0 ? (
+            words.nothingWaiting
+          ) : (
+            <FilterLink className={styles.link} href="/import/">
+              {words.waitingRows({ n: waiting })}
+            </FilterLink>
+          )}
+        </Line>
+        <Line term={words.errorStudy}>
+          <FilterLink className={styles.link} href="/repeatability/">
+            <ErrorStudy />
+          </FilterLink>
+        </Line>
+        <Line term={words.conditions}>
+          {shares === undefined || !summary.conditionsKnown
+            ? words.conditionsNone
+            : words.conditionShares({
+                recorded: formatters.percent(shares.recorded),
+                byProcedure: formatters.percent(shares.byProcedure),
+                unknown: formatters.percent(shares.unknown),
+                notRecorded: formatters.percent(shares.notRecorded),
+              })}
+          {settings.procedures.length > 0 ? ` ${words.byProcedureSaid}` : ''}
+        </Line>
+        <Line term={words.pairs}>
+          {words.pairsUsed({ setting: messages.filter.pairsOption[filter.comparable] })}{' '}
+          {words.pairsEach(summary.pairsBySetting)}
+        </Line>
+      </dl>
+    </section>
+  );
+};

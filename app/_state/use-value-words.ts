@@ -1,0 +1,39 @@
+'use client';
+
+import { measureById } from '../../lib/measures/catalogue';
+import type { Measure } from '../../lib/measures/measure';
+import type { AnyMeasureId } from '../../lib/measures/measure-id';
+import { useFormatters, useMessages } from './language-provider';
+
+/** How one value is named and written. */
+export interface ValueWords {
+  readonly measure: Measure;
+  /** In the middle of a sentence. */
+  readonly name: string;
+  /** At the start of a sentence. */
+  readonly title: string;
+  /** A size without sign, with its unit. */
+  readonly amount: (value: number) => string;
+  /** A change with sign and unit. */
+  readonly change: (value: number) => string;
+}
+
+/** The words of any value, with this person's units. */
+export const useValueWords = (): ((id: AnyMeasureId) => ValueWords) => {
+  const messages = useMessages();
+  const formatters = useFormatters();
+  return (id) => {
+    const measure = measureById(id);
+    const { name } = messages.measures[id];
+    const unit = formatters.unit(measure.unit);
+    const withUnit = (text: string): string =>
+      unit === '' ? text : unit === '°' ? `${text}°` : `${text}\u00A0${unit}`;
+    return {
+      measure,
+      name,
+      title: name.charAt(0).toLocaleUpperCase(formatters.locale) + name.slice(1),
+      amount: (value) => formatters.quantity(Math.abs(value), measure.unit, measure.decimals),
+      change: (value) => withUnit(formatters.change(value, measure.unit, measure.decimals)),
+    };
+  };
+};
