@@ -20,7 +20,7 @@ const LOSERS: readonly { readonly program: ProgramName; readonly count: number }
   { program: 'Weight management', count: 8 },
 ];
 
-export const clientId = (number: number): string => `OM-${String(number).padStart(4, '0')}`;
+const clientId = (number: number): string => `OM-${String(number).padStart(4, '0')}`;
 
 const bmi = (person: Person, day: number): number => {
   const { weightKg } = errorFreeBody(person, day);

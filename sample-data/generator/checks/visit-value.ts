@@ -28,7 +28,7 @@ export const VALUES: readonly { readonly name: ValueName; readonly unit: string 
 ];
 
 /** One reading's value with the client's height; NaN where the row does not hold what it needs. */
-export const readingValue = (name: ValueName, reading: Reading, heightCm: number): number => {
+const readingValue = (name: ValueName, reading: Reading, heightCm: number): number => {
   const input = { ...reading, heightCm };
   switch (name) {
     case 'ffm':
