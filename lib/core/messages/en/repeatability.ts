@@ -48,9 +48,6 @@ export const repeatability = (f: Formatters) => ({
       `With repositioning alone, ${p.value} would seem to need only ${p.without}; with both it is ${p.full}. The difference is what would be called change without being one.`,
     noReplicates: 'No repeated readings at one visit: the two parts cannot be told apart here.',
     formula: 'Variance of a change with k₁ and k₂ readings: 2·s_b² + s_w²·(1/k₁ + 1/k₂).',
-    partsTitle: (p: { value: string }) => `The two parts of the error of ${p.value}`,
-    repositioningLabel: 'Repositioning',
-    betweenLabel: 'Between days',
     neededWithout: 'Repositioning alone would say',
     neededWith: 'Both parts say',
   },
@@ -72,9 +69,6 @@ export const repeatability = (f: Formatters) => ({
     changed: 'Of 100 unchanged, called changed',
     sw: 's_w, repositioning',
     sb: 's_b, between days',
-    note: 'Note',
-    low: 'low',
-    high: 'high',
   },
   columnsNote:
     'PE: precision error, the SD of one reading. LSC: least significant change of one person, one reading at each end. Both in the value’s unit.',
@@ -82,6 +76,7 @@ export const repeatability = (f: Formatters) => ({
   between: (p: { low: number; high: number }) => `${f.number(p.low)} to ${f.number(p.high)}`,
   relative: 'relative (log) form',
   barNote: (p: { tier: string; df: number }) => `${p.tier}, ${f.number(p.df)} df`,
+  rowsWord: 'values',
   fileName: 'repeatability',
   noneTitle: 'No error study yet.',
   noneBody:

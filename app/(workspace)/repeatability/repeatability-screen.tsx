@@ -1,0 +1,105 @@
+'use client';
+
+import { useMemo, useState } from 'react';
+import { describeErrorBars, tableErrorBars } from '../../../lib/figures/error-bars/describe';
+import { drawErrorBars } from '../../../lib/figures/error-bars/draw';
+import { buildErrorBars } from '../../../lib/figures/error-bars/spec';
+import { measureById } from '../../../lib/measures/catalogue';
+import { useFormatters, useMessages } from '../../_state/language-provider';
+import { useFilter } from '../../_state/use-filter';
+import { useSession } from '../../_state/workspace-provider';
+import { DataTable } from '../../_ui/data-table';
+import { FigureFrame } from '../../_ui/figure-frame';
+import { LinkedPoints } from '../../_ui/linked-points';
+import { rowNameHandlers } from '../../_ui/row-name';
+import { Sentence } from '../../_ui/sentence';
+import { Empty } from '../../_ui/states';
+import { useFigureContext } from '../../_ui/use-figure-context';
+import { answerDetail } from './answer-detail';
+import { ErrorParts } from './error-parts';
+import { precisionColumns } from './precision-columns';
+import { repeatabilityAnswer } from './repeatability-answer';
+import { repeatabilityFigure } from './repeatability-figure';
+import styles from './repeatability-screen.module.css';
+
+/** Repeatability: how large must a change be here, value by value, and where that number comes from. */
+export const RepeatabilityScreen = () => {
+  const messages = useMessages();
+  const words = messages.repeatability;
+  const formatters = useFormatters();
+  const { cohort } = useSession();
+  const { filter } = useFilter();
+  const context = useFigureContext({ width: 720 });
+  const [row, setRow] = useState<string | undefined>(undefined);
+  const [pointed, setPointed] = useState<string | undefined>(undefined);
+  const rows = cohort.precision(filter.level);
+  const chosen = rows.find((one) => one.measure === filter.measure);
+  const measure = measureById(filter.measure);
+  const title = words.figureTitle({ level: filter.level });
+  const spec = useMemo(
+    () => buildErrorBars(repeatabilityFigure(rows, title, words), context),
+    [rows, title, words, context],
+  );
+  const columns = useMemo(
+    () => precisionColumns(words, (one) => messages.measures[one.measure].name, formatters),
+    [words, messages, formatters],
+  );
+  const linked = useMemo(() => (row === undefined ? undefined : new Set([row])), [row]);
+  const tiers = [...new Set(rows.map((one) => one.tier))].sort();
+  const studied = rows.some((one) => one.tier !== 6);
+
+  return (
+    <div className={styles.screen}>
+      <Sentence
+        overline={words.question}
+        detail={
+          <div className={styles.detail}>
+            {answerDetail(chosen, filter.level, words).map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </div>
+        }
+      >
+        {repeatabilityAnswer(chosen, measure, words, formatters)}
+      </Sentence>
+      {studied ? (
+        <div className="split">
+          <div className="sheet">
+            <LinkedPoints keys={linked}>
+              <FigureFrame
+                frame={{ title, subtitle: words.figureCaption, caption: tiers.map((tier) => words.tierLong[tier]).join(' ') }}
+                draw={(theme) => drawErrorBars(spec, theme)}
+                alternative={describeErrorBars(spec, context.words)}
+                table={tableErrorBars(spec, context.words)}
+                fileName="repeatability"
+                onActivePoint={setPointed}
+              />
+            </LinkedPoints>
+          </div>
+          {chosen === undefined || chosen.tier === 6 ? null : <ErrorParts row={chosen} measure={measure} />}
+        </div>
+      ) : (
+        <Empty title={words.noneTitle}>
+          <p>{words.noneBody}</p>
+          <p>{words.noneRemedy}</p>
+        </Empty>
+      )}
+      <div className="sheet" {...rowNameHandlers(setRow)}>
+        <DataTable
+          caption={words.tableTitle}
+          rows={rows}
+          columns={columns}
+          rowKey={(one) => one.measure}
+          fileName={words.fileName}
+          rowsWord={words.rowsWord}
+          isMarked={(one) => one.measure === (pointed ?? filter.measure)}
+        />
+        <div className={styles.notes}>
+          <p>{words.columnsNote}</p>
+          {rows.some((one) => one.provisional) ? <p>{words.provisionalNote}</p> : null}
+          {tiers.includes(5) ? <p>{words.lowerLimitNote}</p> : null}
+        </div>
+      </div>
+    </div>
+  );
+};
