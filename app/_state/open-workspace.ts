@@ -7,7 +7,7 @@ let started: Promise<Workspace> | undefined;
  * and must not start two engines. A failed start is forgotten, so that another try begins anew.
  */
 export const openWorkspace = (): Promise<Workspace> => {
-  started ??= import('../../lib/workspace/browser-workspace')
+  started ??= import('./browser-workspace')
     .then(({ createBrowserWorkspace }) => createBrowserWorkspace())
     .catch((reason: unknown) => {
       started = undefined;

@@ -60,7 +60,9 @@ const readPrecision = async (engine: Engine): Promise<PrecisionInput> => {
     within: within ?? nothing,
     between: between ?? nothing,
     decimals: new Map(
-      decimals.flatMap((row) => (row['decimals'] === null ? [] : [[String(row['column_name']), Number(row['decimals'])]])),
+      decimals.flatMap((row) =>
+        row['decimals'] === null ? [] : [[String(row['column_name']), Number(row['decimals'])]],
+      ),
     ),
   };
 };
@@ -69,11 +71,7 @@ const fillThresholds = async (engine: Engine, rows: ReadonlyMap<Level, readonly 
   const values = [...rows].flatMap(([level, levelRows]) =>
     levelRows.map((row) => [row.measure, level, row.tier, row.twoBetween, row.within, row.factor]),
   );
-  await engine.insert(
-    'thresholds',
-    ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor'],
-    values,
-  );
+  await engine.insert('thresholds', ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor'], values);
 };
 
 /** What building the tables leaves for the questions. */
@@ -102,4 +100,3 @@ export const buildTables = async (engine: Engine, settings: Settings, asOf: IsoD
   await fillThresholds(engine, precision);
   return { precision };
 };
-

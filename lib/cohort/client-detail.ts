@@ -44,7 +44,10 @@ const missingFrom = (visits: readonly ClientVisit[], latest: readonly ChangeRow[
       measure.id !== 'phase_angle_exported' &&
       !latest.some((row) => row.measure === measure.id) &&
       !visits.some((visit) => visit.values[measure.id] !== undefined),
-  ).map((measure) => ({ measure: measure.id as (typeof MEASURES)[number]['id'] & CohortFilter['measure'], needs: measure.inputs }));
+  ).map((measure) => ({
+    measure: measure.id as (typeof MEASURES)[number]['id'] & CohortFilter['measure'],
+    needs: measure.inputs,
+  }));
 
 /** Everything that one client's page shows. Filters on people do not apply: the client was chosen. */
 export const clientDetailOf = async (

@@ -183,7 +183,10 @@ export const contactsOf = async (
   signal?: AbortSignal,
 ): Promise<ContactLists> => {
   const rows = await ask(contactCandidatesQuery(context.lean), filter, { signal });
-  const strips = stripsByClient(await ask(stripQuery(context.lean), filter, { signal }), filter.comparable === 'strict' ? 1 : filter.comparable === 'caution' ? 2 : 3);
+  const strips = stripsByClient(
+    await ask(stripQuery(context.lean), filter, { signal }),
+    filter.comparable === 'strict' ? 1 : filter.comparable === 'caution' ? 2 : 3,
+  );
   const candidates = rows.map((row) => candidateFrom(row, context, strips));
   const again = candidates.flatMap((candidate) => {
     const why = whyAgain(candidate, context.masks);
@@ -194,7 +197,12 @@ export const contactsOf = async (
   const talkTo = candidates
     .filter((candidate) => candidate.beyond && !listedAgain.has(candidate.change.clientKey))
     .map((candidate): TalkToRow => ({ ...candidate.contact, list: 'talk-to' }))
-    .sort((a, b) => Number(b.seenAtTwoVisits) - Number(a.seenAtTwoVisits) || weight(b) - weight(a) || (a.client < b.client ? -1 : 1));
+    .sort(
+      (a, b) =>
+        Number(b.seenAtTwoVisits) - Number(a.seenAtTwoVisits) ||
+        weight(b) - weight(a) ||
+        (a.client < b.client ? -1 : 1),
+    );
   const checked = candidates.filter(
     ({ change }) => change.admitted && change.result !== null && change.result !== 'no-threshold',
   ).length;

@@ -8,7 +8,7 @@ import { clientListOf, indicesOf } from './people';
 import { programRowsOf } from './program-rows';
 import { createAsk } from './question';
 import { gradeMasks, rulesInForce } from './rules-in-force';
-import { createSerial } from './serial';
+import { createSerial } from '../core/serial';
 import type { Settings } from './settings';
 import { summaryOf } from './summary';
 import type { Cohort } from './types/cohort';

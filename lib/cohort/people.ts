@@ -62,11 +62,7 @@ export const clientListOf = async (
   }));
 
 /** FFMI and FMI of every enrolment's latest visit that holds them and that no guard stops. */
-export const indicesOf = async (
-  ask: Ask,
-  filter: CohortFilter,
-  signal?: AbortSignal,
-): Promise<readonly IndexPoint[]> =>
+export const indicesOf = async (ask: Ask, filter: CohortFilter, signal?: AbortSignal): Promise<readonly IndexPoint[]> =>
   (await ask(indicesQuery, filter, { signal })).map((row) => ({
     clientKey: Number(row['client_key']),
     client: String(row['client_id']),

@@ -11,9 +11,7 @@ const programSchema = z.strictObject({
   plannedVisitWeeks: z.array(z.number().min(0)).default([]),
   reviews: z.array(z.strictObject({ week: z.number().positive(), windowWeeks: z.number().positive() })).default([]),
   /** What the program lets expect: kilograms (or the value's unit) per kilogram of weight change. */
-  expectedChange: z
-    .array(z.strictObject({ measure: measureId, perKgWeightChange: z.number() }))
-    .default([]),
+  expectedChange: z.array(z.strictObject({ measure: measureId, perKgWeightChange: z.number() })).default([]),
 });
 
 /** A clinic's written procedure: these conditions were met at this site from … to …, unless a row says no. */
@@ -49,10 +47,10 @@ const answerSchema = z.discriminatedUnion('kind', [
 /** The workspace's settings. Read at the border, trusted inside. */
 export const settingsSchema = z.strictObject({
   version: z.literal(1).default(1),
-  clinic: z.strictObject({ name: z.string(), invented: z.boolean().default(false) }).default({ name: '', invented: false }),
-  words: z
-    .strictObject({ client: z.enum(['client', 'patient', 'participant']) })
-    .default({ client: 'client' }),
+  clinic: z
+    .strictObject({ name: z.string(), invented: z.boolean().default(false) })
+    .default({ name: '', invented: false }),
+  words: z.strictObject({ client: z.enum(['client', 'patient', 'participant']) }).default({ client: 'client' }),
   level: z.union([z.literal(80), z.literal(90), z.literal(95)]).default(95),
   comparable: z.enum(['strict', 'caution', 'all']).optional(),
   leanMeasure: measureId.default('ffm'),
@@ -60,13 +58,23 @@ export const settingsSchema = z.strictObject({
   checkUpsProgram: z.string().default('Check-ups only'),
   programs: z.array(programSchema).default([]),
   rules: z
-    .array(z.strictObject({ id: ruleId, grade: z.enum(['no', 'caution', 'note', 'off']).optional(), limit: z.number().positive().optional() }))
+    .array(
+      z.strictObject({
+        id: ruleId,
+        grade: z.enum(['no', 'caution', 'note', 'off']).optional(),
+        limit: z.number().positive().optional(),
+      }),
+    )
     .default([]),
   procedures: z.array(procedureSchema).default([]),
   errorSource: z
     .discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('own'), alwaysT: z.boolean().default(false) }),
-      z.strictObject({ kind: z.literal('entered'), values: z.array(enteredErrorSchema), alwaysT: z.boolean().default(false) }),
+      z.strictObject({
+        kind: z.literal('entered'),
+        values: z.array(enteredErrorSchema),
+        alwaysT: z.boolean().default(false),
+      }),
     ])
     .default({ kind: 'own', alwaysT: false }),
   answers: z.array(answerSchema).default([]),

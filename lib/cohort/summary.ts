@@ -64,7 +64,11 @@ FROM visits CROSS JOIN params AS p`);
   COUNT(*) FILTER (WHERE pair_rank <= 2) AS caution, COUNT(*) AS every
 FROM pairs WHERE purpose = 1 AND bases & ${String(1 << lean.index)} <> 0`);
   const coverage = coverageFrom(coverageRow);
-  const pairsBySetting = { strict: count(pairs, 'strict'), caution: count(pairs, 'caution'), all: count(pairs, 'every') };
+  const pairsBySetting = {
+    strict: count(pairs, 'strict'),
+    caution: count(pairs, 'caution'),
+    all: count(pairs, 'every'),
+  };
   return {
     asOf,
     firstVisit: String(totals?.['first_visit']) as IsoDate,

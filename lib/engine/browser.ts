@@ -1,6 +1,7 @@
 import { AsyncDuckDB, VoidLogger, type AsyncDuckDBConnection } from '@duckdb/duckdb-wasm';
 import { DataType, type Field } from 'apache-arrow';
 import { fromDayNumber } from '../core/iso-date';
+import { createSerial } from '../core/serial';
 import { bootStatements } from './boot-statements';
 import type { Cell, Engine, Row } from './types';
 
@@ -41,7 +42,11 @@ const start = async (folderUrl: string): Promise<{ db: AsyncDuckDB; worker: Work
   return { db, worker };
 };
 
-const readRows = async (connection: AsyncDuckDBConnection, sql: string, signal?: AbortSignal): Promise<readonly Row[]> => {
+const readRows = async (
+  connection: AsyncDuckDBConnection,
+  sql: string,
+  signal?: AbortSignal,
+): Promise<readonly Row[]> => {
   signal?.throwIfAborted();
   const cancel = (): void => {
     void connection.cancelSent();
@@ -74,22 +79,25 @@ export const openBrowserEngine = async (folderUrl: string): Promise<Engine> => {
   const { db, worker } = await start(folderUrl);
   const connection = await db.connect();
   for (const statement of bootStatements('import/', undefined)) await connection.query(statement);
+  const serial = createSerial();
   return {
     dialect: 'duckdb',
-    run: async (sql) => {
-      await connection.query(sql);
-    },
-    query: (sql, signal) => readRows(connection, sql, signal),
-    insert: async (table, columns, rows) => {
-      if (rows.length === 0) return;
-      const slots = columns.map(() => '?').join(', ');
-      const statement = await connection.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${slots})`);
-      try {
-        for (const row of rows) await statement.query(...row);
-      } finally {
-        await statement.close();
-      }
-    },
+    run: (sql) =>
+      serial(async () => {
+        await connection.query(sql);
+      }),
+    query: (sql, signal) => serial(() => readRows(connection, sql, signal)),
+    insert: (table, columns, rows) =>
+      serial(async () => {
+        if (rows.length === 0) return;
+        const slots = columns.map(() => '?').join(', ');
+        const statement = await connection.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${slots})`);
+        try {
+          for (const row of rows) await statement.query(...row);
+        } finally {
+          await statement.close();
+        }
+      }),
     addFile: async (name, bytes) => {
       const path = `import/${name}`;
       await db.registerFileBuffer(path, bytes);

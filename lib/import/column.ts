@@ -2,7 +2,8 @@
 export type ColumnType = 'text' | 'date' | 'time' | 'integer' | 'number' | 'flag' | 'choice';
 
 /** What a column is for: listed so in the codebook. */
-export type ColumnRole = 'identity' | 'enrolment' | 'visit' | 'body' | 'impedance' | 'condition' | 'caution' | 'exported' | 'other';
+export type ColumnRole =
+  'identity' | 'enrolment' | 'visit' | 'body' | 'impedance' | 'condition' | 'caution' | 'exported' | 'other';
 
 /** Plausibility of a number. Outside `warn` it is accepted with a warning, outside `ask` set aside with a question. */
 export interface Limits {

@@ -7,7 +7,7 @@ import { findingText } from './finding-words';
 import { loadRows } from './load-rows';
 import type { Finding, FindingKind, ImportPlan, PlannedFile } from './plan';
 import { readFile, type ReadFile } from './read-file';
-import { sha256 } from './sha256';
+import { sha256 } from '../core/sha256';
 import { statusStatements } from './status-sql';
 import { verdictStatements } from './verdict-sql';
 
@@ -37,9 +37,11 @@ const text = (row: Row, name: string): string => String(row[name] ?? '');
 const prepare = async (engine: Engine, options: JudgeOptions): Promise<void> => {
   const { prefix, answers } = options;
   await engine.run(`CREATE OR REPLACE TABLE ${prefix}today (today DATE, accept_questions INTEGER)`);
-  await engine.insert(`${prefix}today`, ['today', 'accept_questions'], [
-    [options.today, options.acceptQuestions === true ? 1 : 0],
-  ]);
+  await engine.insert(
+    `${prefix}today`,
+    ['today', 'accept_questions'],
+    [[options.today, options.acceptQuestions === true ? 1 : 0]],
+  );
   await engine.run(
     `CREATE OR REPLACE TABLE ${prefix}answers (client TEXT, visit_date TEXT, column_name TEXT, cell TEXT, decision TEXT)`,
   );
@@ -57,7 +59,8 @@ const prepare = async (engine: Engine, options: JudgeOptions): Promise<void> => 
 };
 
 const rowFindings = async (engine: Engine, prefix: string, files: readonly ReadFile[]): Promise<readonly Finding[]> => {
-  const rows = await engine.query(`SELECT f.file_no, f.line_no, f.kind, f.code, f.column_name, f.cell, f.client_id, f.visit_date
+  const rows =
+    await engine.query(`SELECT f.file_no, f.line_no, f.kind, f.code, f.column_name, f.cell, f.client_id, f.visit_date
 FROM ${prefix}finding AS f
 JOIN ${prefix}status AS s ON s.file_no = f.file_no AND s.line_no = f.line_no
 WHERE f.kind = 'refused' OR s.status IN ('accepted', 'held')

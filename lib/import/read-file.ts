@@ -55,7 +55,11 @@ export const readFile = (
   const ragged: RaggedRecord[] = [];
   const rows: { line: number; cells: readonly string[]; extra: string }[] = [];
   for (const record of records) {
-    const code = broken.has(record.line) ? 'broken_quote' : record.fields.length === names.length ? undefined : 'ragged';
+    const code = broken.has(record.line)
+      ? 'broken_quote'
+      : record.fields.length === names.length
+        ? undefined
+        : 'ragged';
     if (code !== undefined) {
       const excerpt = record.fields.join(table.delimiter).slice(0, EXCERPT);
       ragged.push({ line: record.line, code, fields: record.fields.length, excerpt });

@@ -21,7 +21,8 @@ const ownGuards = (measure: Measure): string => {
   ];
   if (equation !== undefined) {
     const { population } = equation;
-    if (population.bmi !== undefined) parts.push(when(eitherOutside('bmi', population.bmi), guardBit('bmi_outside_equation')));
+    if (population.bmi !== undefined)
+      parts.push(when(eitherOutside('bmi', population.bmi), guardBit('bmi_outside_equation')));
     if (population.ageYears !== undefined)
       parts.push(when(eitherOutside('completed_age', population.ageYears), guardBit('age_outside_equation')));
     parts.push(

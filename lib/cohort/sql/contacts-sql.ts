@@ -55,7 +55,9 @@ ORDER BY c.client_id`;
 };
 
 /** The lean value at every series visit of the clients in question, graded against the enrolment's baseline. */
-export const stripQuery = (lean: MeasureId): string => `SELECT v.client_key, v.visit_date, v.${lean} AS value, MIN(g.grade_rank) AS grade_rank
+export const stripQuery = (
+  lean: MeasureId,
+): string => `SELECT v.client_key, v.visit_date, v.${lean} AS value, MIN(g.grade_rank) AS grade_rank
 FROM visits AS v
 JOIN enrolments AS e ON e.client_key = v.client_key AND e.active = 1
 JOIN baseline_grades AS g ON g.enrolment_no = e.enrolment_no AND g.visit_no = v.visit_no

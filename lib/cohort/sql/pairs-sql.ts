@@ -5,7 +5,13 @@ import { gradeMasks } from '../rules-in-force';
 import { brokenByPair } from './rule-masks-sql';
 
 /** A pair's rank from masks: 0 comparable, 1 by procedure, 2 with a caution, 3 cannot be compared. */
-export const rankExpression = (broken: string, unknown: string, byProcedure: string, no: number, caution: number): string => {
+export const rankExpression = (
+  broken: string,
+  unknown: string,
+  byProcedure: string,
+  no: number,
+  caution: number,
+): string => {
   const graded = String(no | caution);
   return `CASE WHEN ${broken} & ${String(no)} <> 0 THEN 3
     WHEN ${broken} & ${String(caution)} <> 0 OR ${unknown} & ${graded} <> 0 THEN 2
@@ -13,16 +19,21 @@ export const rankExpression = (broken: string, unknown: string, byProcedure: str
 };
 
 const previous = BASES.map(
-  (basis) => `CASE WHEN ${basis.column} > 0 THEN MAX(CASE WHEN ${basis.column} > 0 THEN visit_no END) OVER earlier END AS from_${String(basis.index)}`,
+  (basis) =>
+    `CASE WHEN ${basis.column} > 0 THEN MAX(CASE WHEN ${basis.column} > 0 THEN visit_no END) OVER earlier END AS from_${String(basis.index)}`,
 ).join(',\n    ');
 
 const pickConsecutive = BASES.map(
-  (basis) => `SELECT client_key, visit_no AS to_no, from_${String(basis.index)} AS from_no, ${String(1 << basis.index)} AS bit
+  (
+    basis,
+  ) => `SELECT client_key, visit_no AS to_no, from_${String(basis.index)} AS from_no, ${String(1 << basis.index)} AS bit
   FROM previous WHERE from_${String(basis.index)} IS NOT NULL`,
 ).join('\n  UNION ALL ');
 
 const pickLatest = BASES.map(
-  (basis) => `SELECT l.client_key, l.enrolment_no, l.baseline_no AS from_no, l.latest_${String(basis.index)} AS to_no, ${String(1 << basis.index)} AS bit
+  (
+    basis,
+  ) => `SELECT l.client_key, l.enrolment_no, l.baseline_no AS from_no, l.latest_${String(basis.index)} AS to_no, ${String(1 << basis.index)} AS bit
   FROM enrolment_latest AS l JOIN visits AS b ON b.client_key = l.client_key AND b.visit_no = l.baseline_no
   WHERE l.latest_${String(basis.index)} IS NOT NULL AND b.${basis.column} > 0`,
 ).join('\n  UNION ALL ');

@@ -31,7 +31,13 @@ WHERE v.readings >= 2 AND v.visit_purpose <> 'crosscheck'`;
 export const studyStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
   const masks = gradeMasks(rules);
   const rank = (no: number): string =>
-    rankExpression('(a.broken | b.broken | x.together)', '(a.unknown | b.unknown)', '(a.by_procedure | b.by_procedure)', no, masks.caution);
+    rankExpression(
+      '(a.broken | b.broken | x.together)',
+      '(a.unknown | b.unknown)',
+      '(a.by_procedure | b.by_procedure)',
+      no,
+      masks.caution,
+    );
   return [
     `CREATE OR REPLACE TABLE study_visits AS
 WITH RECURSIVE marked AS (
@@ -88,7 +94,8 @@ export const betweenSumsQuery = `WITH member_values AS (
 ),
 centred AS (
   SELECT client_key, start_day, ${ALL_MEASURES.map(
-    ({ id }) => `${id}, CASE WHEN ${id} IS NOT NULL THEN ik_${id} END AS ik_${id}, AVG(${id}) OVER cluster AS mean_${id}`,
+    ({ id }) =>
+      `${id}, CASE WHEN ${id} IS NOT NULL THEN ik_${id} END AS ik_${id}, AVG(${id}) OVER cluster AS mean_${id}`,
   ).join(', ')}
   FROM member_values WINDOW cluster AS (PARTITION BY client_key, start_day)
 ),

@@ -9,12 +9,7 @@ export interface StripPoint {
 }
 
 /** Why someone should be measured again, the strongest first. */
-export type AgainReason =
-  | 'cannot-compare'
-  | 'other-baseline'
-  | 'fits-less-water'
-  | 'near-threshold'
-  | 'caution';
+export type AgainReason = 'cannot-compare' | 'other-baseline' | 'fits-less-water' | 'near-threshold' | 'caution';
 
 export interface ContactRow {
   readonly clientKey: number;

@@ -1,4 +1,4 @@
-/** Runs tasks one after the other: the filter table holds the values of one question at a time. */
+/** Runs tasks one after the other, whatever becomes of the one before. */
 export const createSerial = (): (<T>(task: () => Promise<T>) => Promise<T>) => {
   let last: Promise<unknown> = Promise.resolve();
   return (task) => {
