@@ -1,12 +1,13 @@
 'use client';
 
-import type { ReactNode } from 'react';
+import { Suspense, type ReactNode } from 'react';
 import { useMessages } from '../_state/language-provider';
 import { useWorkspace } from '../_state/workspace-provider';
 import { DisplayPreferences } from './display-preferences';
 import { KeyHelp } from './key-help';
 import { Rail } from './rail';
 import styles from './shell.module.css';
+import { WindowDrop } from './window-drop';
 import { WorkspaceGate } from './workspace-gate';
 
 /** The frame of every screen: rail, banner, and the content once the clinic is open. */
@@ -19,6 +20,9 @@ export const Shell = ({ children }: { readonly children: ReactNode }) => {
       <a className={styles.skip} href="#content">
         {messages.shell.skip}
       </a>
+      <Suspense>
+        <WindowDrop />
+      </Suspense>
       <div className={styles.frame}>
         <header className={styles.rail}>
           <p className={styles.name}>{messages.common.appName}</p>

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { withAnswer, withoutAnswer } from '../../app/(workspace)/import/answers';
+import { openQuestions } from '../../app/(workspace)/import/open-questions';
 import { missingConditions } from '../../app/(workspace)/import/missing-conditions';
 import { shownCell } from '../../app/(workspace)/import/shown-cell';
 import { DEFAULT_SETTINGS, type Answer } from '../../lib/cohort/settings';
-import type { PlannedFile } from '../../lib/import/plan';
+import type { Finding, PlannedFile } from '../../lib/import/plan';
 
 const farOff = (decision: 'keep' | 'refuse', value = '5'): Answer => ({
   kind: 'far-off',
@@ -62,5 +63,41 @@ describe('a cell as it is shown', () => {
   it('is cut after eighty characters and says how long it was', () => {
     const shown = shownCell('x'.repeat(10_000));
     expect(shown).toEqual({ text: 'x'.repeat(80), cut: true, length: 10_000 });
+  });
+});
+
+describe('open questions', () => {
+  const finding = (more: Partial<Finding>): Finding => ({
+    kind: 'question',
+    file: 'a.csv',
+    line: 2,
+    column: 'r_ohm',
+    value: '5',
+    code: 'far_off',
+    message: '',
+    remedy: '',
+    client: 'OM-0001',
+    visitDate: '2025-03-04',
+    ...more,
+  });
+
+  it('are asked once each and not again after an answer', () => {
+    const findings = [
+      finding({}),
+      finding({ line: 9 }),
+      finding({ value: '6' }),
+      finding({ kind: 'warning', value: '7' }),
+    ];
+    expect(openQuestions(findings, DEFAULT_SETTINGS).map(({ value, line }) => [value, line])).toEqual([
+      ['5', 2],
+      ['6', 2],
+    ]);
+    expect(openQuestions(findings, withAnswer(DEFAULT_SETTINGS, farOff('keep'))).map(({ value }) => value)).toEqual([
+      '6',
+    ]);
+  });
+
+  it('leave out rows that no answer could name', () => {
+    expect(openQuestions([finding({ client: null }), finding({ visitDate: 'soon' })], DEFAULT_SETTINGS)).toEqual([]);
   });
 });

@@ -1,11 +1,12 @@
 'use client';
 
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { DEFAULT_SETTINGS, type Settings } from '../../../lib/cohort/settings';
+import type { Settings } from '../../../lib/cohort/settings';
 import type { AppError } from '../../../lib/core/app-error';
 import type { Result } from '../../../lib/core/result';
 import type { ImportPlan } from '../../../lib/import/plan';
 import type { GivenFile } from '../../../lib/workspace/session';
+import { startingSettings } from '../../../lib/workspace/starting-settings';
 import { asAppError } from '../../_state/as-app-error';
 import { onFilesDropped, pickUpFiles } from '../../_state/dropped-files';
 import { useMessages } from '../../_state/language-provider';
@@ -54,16 +55,17 @@ export const useImport = () => {
 
   const ownSettings = useCallback(async (): Promise<Settings> => {
     if (session.clinic.id === 'own') return session.settings;
+    const name = messages.importScreen.clinics.defaultName;
+    let settings: Settings = { ...startingSettings, clinic: { ...startingSettings.clinic, name } };
     const workspace = await openWorkspace();
-    if (!(await workspace.hasOwn())) return DEFAULT_SETTINGS;
-    let settings = DEFAULT_SETTINGS;
+    if (!(await workspace.hasOwn())) return settings;
     await run(async (open) => {
       const result = await open.switchTo('own');
       if (result.ok) settings = result.value.settings;
       return result;
     });
     return settings;
-  }, [session, run]);
+  }, [session, run, messages]);
 
   const start = useCallback(
     async (given: readonly File[]) => {
@@ -96,6 +98,14 @@ export const useImport = () => {
     [state, plan],
   );
 
+  const rename = useCallback((name: string) => {
+    setState((now) =>
+      now.kind === 'planned'
+        ? { ...now, settings: { ...now.settings, clinic: { ...now.settings.clinic, name } } }
+        : now,
+    );
+  }, []);
+
   const commit = useCallback(async () => {
     if (state.kind !== 'planned' || state.updating) return;
     const { plan: previewed, settings } = state;
@@ -118,5 +128,5 @@ export const useImport = () => {
     return onFilesDropped(pickUp);
   }, []);
 
-  return { state, start, change, commit, cancel };
+  return { state, start, change, rename, commit, cancel };
 };

@@ -1,10 +1,13 @@
-import type { VectorAnalysis } from '../../../lib/cohort/types/vector-analysis';
+import type { Ellipse, VectorAnalysis, VectorGroup } from '../../../lib/cohort/types/vector-analysis';
 import type { Formatters } from '../../../lib/core/formatters';
 import type { IsoDate } from '../../../lib/core/iso-date';
 import type { vectors } from '../../../lib/core/messages/en/vectors';
 import type { VectorGraphData } from '../../../lib/figures/vector-graph/spec';
 
 type Words = ReturnType<typeof vectors>;
+
+const confidenceOf = (group: VectorGroup | undefined): { readonly confidence?: Ellipse } =>
+  group === undefined || group.confidence95 === null ? {} : { confidence: group.confidence95 };
 
 /** The vector graph of one sex: points at latest visits, mean vectors, and the clinic's own baseline as reference. */
 export const vectorsFigure = (
@@ -42,7 +45,7 @@ export const vectorsFigure = (
           }),
         })),
         ...(group === undefined ? {} : { mean: { x: group.mean[0], y: group.mean[1] } }),
-        ...(group?.confidence95 == null ? {} : { confidence: group.confidence95 }),
+        ...confidenceOf(group),
       };
     }),
     ...(reference === undefined

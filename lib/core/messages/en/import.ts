@@ -32,6 +32,7 @@ export const importScreen = (f: Formatters) => ({
     `${f.plural(p.files, '# file', '# files')}, ${f.number(p.kilobytes)} kB`,
   discard: 'Discard this plan',
   commit: (p: { rows: number }) => `Import ${f.plural(p.rows, '# row', '# rows')}`,
+  clinicName: 'Name of your clinic',
   commitNothing: 'There is no row to import.',
   commitNote: (p: { demo: boolean; held: number }) =>
     (p.demo ? 'The demo clinic stays as it is; this opens your own clinic. ' : '') +
@@ -145,6 +146,7 @@ export const importScreen = (f: Formatters) => ({
     demo: 'Open the demo clinic',
     demoPlain: 'Open the demo without condition columns',
     own: 'Open your own clinic',
+    defaultName: 'Your clinic',
     noOwn: 'Your own clinic begins with the first import.',
     demoNote: 'Invented people, invented programs; every screen is full.',
     demoPlainNote: 'As most first exports look: nothing about the conditions is recorded.',

@@ -1,0 +1,76 @@
+'use client';
+
+import { useMemo } from 'react';
+import type { ImportPlan, PlannedFile } from '../../../lib/import/plan';
+import { useMessages } from '../../_state/language-provider';
+import type { DataColumn } from '../../_ui/data-column';
+import { DataTable } from '../../_ui/data-table';
+import styles from './import-screen.module.css';
+
+const used = (file: PlannedFile): readonly string[] => {
+  const kept = new Set(file.unknownColumns.map((name) => name.trim().toLowerCase()));
+  return file.columns.filter((name) => !kept.has(name));
+};
+
+/** The files as they were understood: encoding, delimiter, rows, columns used and columns kept; and those not read. */
+export const PlanFiles = ({ plan, title }: { readonly plan: ImportPlan; readonly title: string }) => {
+  const words = useMessages().importScreen.files;
+  const columns = useMemo(
+    (): readonly DataColumn<PlannedFile>[] => [
+      { id: 'name', title: words.name, value: (file) => file.name },
+      { id: 'rows', title: words.rows, kind: 'number', value: (file) => file.rows },
+      { id: 'size', title: words.size, kind: 'number', value: (file) => Math.max(1, Math.round(file.bytes / 1000)) },
+      { id: 'encoding', title: words.encoding, value: (file) => file.encoding },
+      {
+        id: 'delimiter',
+        title: words.delimiter,
+        value: (file) => words.delimiterName[file.delimiter] ?? file.delimiter,
+      },
+      {
+        id: 'used',
+        title: words.used,
+        kind: 'number',
+        value: (file) => used(file).length,
+        cell: (file) => words.usedCount({ used: used(file).length, of: file.columns.length }),
+      },
+      {
+        id: 'kept',
+        title: words.kept,
+        value: (file) => file.unknownColumns.join(', '),
+        cell: (file) =>
+          file.unknownColumns.length === 0 ? words.noneKept : <bdi>{file.unknownColumns.join(', ')}</bdi>,
+      },
+    ],
+    [words],
+  );
+  return (
+    <div className="sheet stack">
+      <DataTable
+        caption={title}
+        rows={plan.files}
+        columns={columns}
+        rowKey={(file) => `${file.sha256}\u0000${file.name}`}
+        fileName={words.fileName}
+        rowsWord={words.rowsWord}
+      />
+      {plan.failedFiles.map(({ name, error }) => (
+        <div key={name} role="alert" className={styles.wrong}>
+          <p className="strong">{error.message}</p>
+          <p>{error.remedy}</p>
+        </div>
+      ))}
+      <div>
+        {plan.files.map((file) => (
+          <details key={`${file.sha256}\u0000${file.name}`} className={styles.file}>
+            <summary>{words.columnsOf({ name: file.name })}</summary>
+            <ul className={styles.columns}>
+              {used(file).map((name) => (
+                <li key={name}>{name}</li>
+              ))}
+            </ul>
+          </details>
+        ))}
+      </div>
+    </div>
+  );
+};
