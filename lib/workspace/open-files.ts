@@ -44,3 +44,20 @@ export const openFiles = async (
 
 /** The error of a clinic that holds no usable visit. */
 export const nothingUsable = (): Result<never, AppError> => err(workspaceErrors.nothingUsable);
+
+/** The plan of files none of which could be read. */
+export const planOfFailedFile = (files: readonly GivenFile[], error: AppError, today: IsoDate): ImportPlan => ({
+  files: [],
+  failedFiles: files.map(({ name }) => ({ name, error })),
+  today,
+  rows: 0,
+  accepted: 0,
+  held: 0,
+  duplicates: 0,
+  refused: 0,
+  warnings: 0,
+  findings: [],
+  clients: 0,
+  firstVisit: null,
+  lastVisit: null,
+});

@@ -1,0 +1,82 @@
+import { once } from 'node:events';
+import { readFile } from 'node:fs/promises';
+import { basename } from 'node:path';
+import { parseIsoDate, type IsoDate } from '../core/iso-date';
+import { openNodeEngine } from '../engine/node';
+import { cohortDocument } from '../workspace/cohort-document';
+import { openFiles, planOfFailedFile, type OpenedFiles } from '../workspace/open-files';
+import { parseSettings } from '../workspace/parse-settings';
+import { measuresFrom } from '../workspace/measures-from';
+import { cohortArguments, USAGE, type CohortArguments } from './cohort-arguments';
+
+const DONE = 0;
+const NOTHING_USABLE = 1;
+const WRONG_CALL = 2;
+
+const say = (text: string): void => {
+  process.stderr.write(`${text}\n`);
+};
+
+const wrongCall = (text: string): number => {
+  say(text);
+  say(USAGE);
+  return WRONG_CALL;
+};
+
+const localToday = (): IsoDate => {
+  const now = new Date();
+  const text = `${String(now.getFullYear())}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
+  const parsed = parseIsoDate(text);
+  if (parsed === undefined) throw new Error('the clock gives no date');
+  return parsed;
+};
+
+const write = async (text: string): Promise<void> => {
+  if (!process.stdout.write(text)) await once(process.stdout, 'drain');
+};
+
+const readGiven = async (paths: readonly string[]) => {
+  const files = [];
+  for (const path of paths) files.push({ name: basename(path), bytes: new Uint8Array(await readFile(path)) });
+  return files;
+};
+
+const run = async (call: CohortArguments): Promise<number> => {
+  const settingsText =
+    call.settings === undefined ? '{}' : await readFile(call.settings, 'utf8').catch(() => undefined);
+  if (settingsText === undefined) return wrongCall(`${String(call.settings)} cannot be read`);
+  const settings = parseSettings(settingsText);
+  if (!settings.ok) return wrongCall(`${settings.error.message} ${settings.error.remedy}`);
+  const measures = measuresFrom(call.measures);
+  if (!measures.ok) return wrongCall(measures.error);
+  const files = await readGiven(call.files).catch((error: unknown) => String(error));
+  if (typeof files === 'string') return wrongCall(files);
+  const engine = await openNodeEngine();
+  try {
+    const today = call.today ?? localToday();
+    const result = await openFiles(engine, files, settings.value, {
+      today,
+      acceptQuestions: call.acceptQuestions,
+      ...(call.asOf === undefined ? {} : { asOf: call.asOf }),
+    });
+    const opened: OpenedFiles = result.ok
+      ? result.value
+      : { plan: planOfFailedFile(files, result.error, today), cohort: undefined };
+    const { plan, cohort } = opened;
+    say(
+      `${String(plan.rows)} rows: ${String(plan.accepted)} accepted, ${String(plan.held)} with a question, ${String(plan.duplicates)} duplicates, ${String(plan.refused)} not accepted`,
+    );
+    for (const failed of plan.failedFiles) say(`${failed.error.message} ${failed.error.remedy}`);
+    const comparable = call.comparable ?? settings.value.comparable ?? 'strict';
+    const level = call.level ?? settings.value.level;
+    for await (const piece of cohortDocument(opened, { measures: measures.value, level, comparable }))
+      await write(piece);
+    if (cohort === undefined) say('no visit could be used');
+    return cohort === undefined ? NOTHING_USABLE : DONE;
+  } finally {
+    await engine.close();
+  }
+};
+
+const call = cohortArguments(process.argv.slice(2));
+process.exitCode = call.ok ? await run(call.value) : wrongCall(call.error);

@@ -1,0 +1,66 @@
+import type { ComparableSetting, CohortFilter, Level, Purpose } from '../cohort/types/filter';
+import type { MeasureId } from '../measures/measure-id';
+import { changePart, importPart, precisionPart, programPart, vectorsPart } from './document-rows';
+import type { OpenedFiles } from './open-files';
+
+export interface DocumentOptions {
+  readonly measures: readonly MeasureId[];
+  readonly level: Level;
+  readonly comparable: ComparableSetting;
+}
+
+const PURPOSES: readonly Purpose[] = ['consecutive', 'baseline-latest'];
+
+/** Items of a JSON array, one a line, as they come. */
+async function* arrayItems(pages: AsyncIterable<readonly unknown[]>): AsyncGenerator<string> {
+  let separator = '\n';
+  for await (const page of pages) {
+    if (page.length === 0) continue;
+    yield page
+      .map((item) => {
+        const text = separator + JSON.stringify(item);
+        separator = ',\n';
+        return text;
+      })
+      .join('');
+  }
+}
+
+/**
+ * The JSON document of the command line in pieces: all changes of all values are too long for one text. Numbers at full
+ * double precision.
+ */
+export async function* cohortDocument(opened: OpenedFiles, options: DocumentOptions): AsyncGenerator<string> {
+  const { plan, cohort } = opened;
+  const filterFor = (measure: MeasureId): CohortFilter => ({
+    measure,
+    level: options.level,
+    comparable: options.comparable,
+  });
+  const everyQuestion = options.measures.flatMap((measure) => PURPOSES.map((purpose) => ({ measure, purpose })));
+  async function* changes(): AsyncGenerator<readonly unknown[]> {
+    if (cohort === undefined) return;
+    for (const { measure, purpose } of everyQuestion) {
+      yield (await cohort.changes(filterFor(measure), purpose)).map(changePart);
+    }
+  }
+  async function* programs(): AsyncGenerator<readonly unknown[]> {
+    if (cohort === undefined) return;
+    for (const { measure, purpose } of everyQuestion) {
+      yield (await cohort.programs(filterFor(measure), purpose)).map(programPart);
+    }
+  }
+  const wanted = new Set<string>(options.measures);
+  const precision = (cohort?.precision(options.level) ?? []).filter((row) => wanted.has(row.measure));
+  yield `{"import": ${JSON.stringify(importPart(plan))},\n`;
+  yield `"as_of": ${JSON.stringify(cohort?.summary.asOf ?? null)}, "level": ${String(options.level)}, "setting": "${options.comparable}",\n`;
+  yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n"changes": [`;
+  yield* arrayItems(changes());
+  yield '],\n"programs": [';
+  yield* arrayItems(programs());
+  const vectors =
+    cohort === undefined
+      ? { groups: [], paired: [], between: [] }
+      : vectorsPart(await cohort.vectors(filterFor(options.measures[0] ?? 'ffm')));
+  yield `],\n"vectors": ${JSON.stringify(vectors)}}\n`;
+}

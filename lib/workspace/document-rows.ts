@@ -1,0 +1,146 @@
+import type { ChangeRow } from '../cohort/types/change-row';
+import type { PrecisionRow } from '../cohort/types/precision-row';
+import type { ProgramRow } from '../cohort/types/program-row';
+import type { VectorAnalysis } from '../cohort/types/vector-analysis';
+import type { Finding, ImportPlan } from '../import/plan';
+
+const findingRow = (finding: Finding) => ({
+  file: finding.file,
+  line: finding.line,
+  column: finding.column,
+  value: finding.value,
+  code: finding.code,
+  message: `${finding.message} ${finding.remedy}`,
+});
+
+const findingsOf = (plan: ImportPlan, kind: Finding['kind']) =>
+  plan.findings.filter((finding) => finding.kind === kind).map(findingRow);
+
+/** The document's part on the import. `rows` = accepted + held + duplicates + refused_rows. */
+export const importPart = (plan: ImportPlan) => ({
+  files: plan.files.map((file) => ({
+    file: file.name,
+    rows: file.rows,
+    sha256: file.sha256,
+    encoding: file.encoding,
+    kept_not_used: file.unknownColumns,
+  })),
+  today: plan.today,
+  rows: plan.rows,
+  accepted: plan.accepted,
+  held: plan.held,
+  duplicates: plan.duplicates,
+  refused_rows: plan.refused,
+  refused: [
+    ...plan.failedFiles.map(({ name, error }) => ({
+      file: name,
+      line: 0,
+      column: '',
+      value: '',
+      code: error.code,
+      message: `${error.message} ${error.remedy}`,
+    })),
+    ...findingsOf(plan, 'refused'),
+  ],
+  questions: findingsOf(plan, 'question'),
+  warnings: findingsOf(plan, 'warning'),
+});
+
+/** One value's error, symbols as in the description of the computation. */
+export const precisionPart = (row: PrecisionRow) => ({
+  measure: row.measure,
+  tier: row.tier,
+  clients: row.clients,
+  s_w: row.sw,
+  df_w: row.dfWithin,
+  s_b: row.sb,
+  m: row.m,
+  df_m: row.dfBetween,
+  h: row.h,
+  factor: row.factor,
+  pe: row.pe,
+  ci: row.peInterval,
+  lsc: row.lsc,
+  lsc_range: row.lscInterval,
+  changed_per_100: row.changedPer100,
+  form: row.form,
+  provisional: row.provisional,
+});
+
+export const changePart = (row: ChangeRow) => ({
+  client: row.client,
+  program: row.program,
+  measure: row.measure,
+  purpose: row.purpose,
+  from: row.from,
+  to: row.to,
+  k_from: row.kFrom,
+  k_to: row.kTo,
+  value_from: row.valueFrom,
+  value_to: row.valueTo,
+  change: row.change,
+  lsc: row.lsc,
+  tier: row.tier,
+  comparable: row.comparable,
+  result: row.result,
+  guard: row.guard,
+  reasons: row.reasons,
+  terms: row.terms,
+});
+
+export const programPart = (row: ProgramRow) => ({
+  program: row.program,
+  measure: row.measure,
+  purpose: row.purpose,
+  n_clients: row.nClients,
+  n_pairs: row.nPairs,
+  n_comparable: row.nComparable,
+  mean: row.mean,
+  sd: row.sd,
+  ci: row.interval,
+  up: row.up,
+  down: row.down,
+  within: row.within,
+  cannot_compare: row.cannotCompare,
+  no_threshold: row.noThreshold,
+  held: row.held,
+  stopped: row.stopped,
+});
+
+export const vectorsPart = (vectors: VectorAnalysis) => ({
+  groups: vectors.groups.map((group) => ({
+    program: group.program,
+    sex: group.sex,
+    n: group.n,
+    mean: group.mean,
+    cov: group.cov,
+    confidence95:
+      group.confidence95 === null
+        ? null
+        : {
+            cx: group.confidence95.cx,
+            cy: group.confidence95.cy,
+            a: group.confidence95.a,
+            b: group.confidence95.b,
+            angle_deg: group.confidence95.angleDeg,
+          },
+  })),
+  paired: vectors.paired,
+  between: vectors.between.map((pair) => ({
+    a: pair.a,
+    b: pair.b,
+    sex: pair.sex,
+    n_a: pair.nA,
+    n_b: pair.nB,
+    t2: pair.t2,
+    f: pair.f,
+    df1: pair.df1,
+    df2: pair.df2,
+    p: pair.p,
+    t2_u: pair.t2Unequal,
+    f_u: pair.fUnequal,
+    df2_u: pair.df2Unequal,
+    p_u: pair.pUnequal,
+    mahalanobis_d: pair.mahalanobisD,
+  })),
+});
