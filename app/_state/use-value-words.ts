@@ -1,5 +1,6 @@
 'use client';
 
+import { useCallback } from 'react';
 import { measureById } from '../../lib/measures/catalogue';
 import type { Measure } from '../../lib/measures/measure';
 import type { AnyMeasureId } from '../../lib/measures/measure-id';
@@ -22,18 +23,21 @@ export interface ValueWords {
 export const useValueWords = (): ((id: AnyMeasureId) => ValueWords) => {
   const messages = useMessages();
   const formatters = useFormatters();
-  return (id) => {
-    const measure = measureById(id);
-    const { name } = messages.measures[id];
-    const unit = formatters.unit(measure.unit);
-    const withUnit = (text: string): string =>
-      unit === '' ? text : unit === '°' ? `${text}°` : `${text}\u00A0${unit}`;
-    return {
-      measure,
-      name,
-      title: name.charAt(0).toLocaleUpperCase(formatters.locale) + name.slice(1),
-      amount: (value) => formatters.quantity(Math.abs(value), measure.unit, measure.decimals),
-      change: (value) => withUnit(formatters.change(value, measure.unit, measure.decimals)),
-    };
-  };
+  return useCallback(
+    (id) => {
+      const measure = measureById(id);
+      const { name } = messages.measures[id];
+      const unit = formatters.unit(measure.unit);
+      const withUnit = (text: string): string =>
+        unit === '' ? text : unit === '°' ? `${text}°` : `${text}\u00A0${unit}`;
+      return {
+        measure,
+        name,
+        title: name.charAt(0).toLocaleUpperCase(formatters.locale) + name.slice(1),
+        amount: (value) => formatters.quantity(Math.abs(value), measure.unit, measure.decimals),
+        change: (value) => withUnit(formatters.change(value, measure.unit, measure.decimals)),
+      };
+    },
+    [messages, formatters],
+  );
 };

@@ -1,0 +1,70 @@
+import type { ChangeRow } from '../../../lib/cohort/types/change-row';
+import { ResultMark } from '../../_ui/result-mark';
+import type { DataColumn } from '../../_ui/data-column';
+import type { Wording } from '../contact/change-phrase';
+
+type Column = DataColumn<ChangeRow>;
+
+const resultColumn = ({ messages }: Wording): Column => ({
+  id: 'result',
+  title: messages.client.result,
+  value: (row) => (row.result === null ? messages.client.notJudged : messages.common.result[row.result]),
+  cell: (row) => <ResultMark result={row.result} otherwise={messages.client.notJudged} />,
+});
+
+const whyColumn = ({ messages, formatters }: Wording): Column => ({
+  id: 'why',
+  title: messages.client.why,
+  value: (row) =>
+    row.reasons.length === 0
+      ? messages.common.comparable[row.comparable]
+      : formatters.list(row.reasons.map((reason) => messages.reasons.short[reason])),
+});
+
+const dates = ({ messages }: Wording): readonly Column[] => [
+  { id: 'from', title: messages.client.from, kind: 'date', value: (row) => row.from },
+  { id: 'to', title: messages.client.to, kind: 'date', value: (row) => row.to },
+];
+
+/** The comparisons of one value: its unit stands in the header. */
+export const pairColumns = (measure: ChangeRow['measure'], wording: Wording): readonly Column[] => {
+  const words = wording.messages.client;
+  const { unit, decimals } = wording.valueWords(measure).measure;
+  return [
+    ...dates(wording),
+    { id: 'purpose', title: words.kind, value: (row) => words.purpose[row.purpose] },
+    { id: 'change', title: words.change, kind: 'change', unit, digits: decimals, value: (row) => row.change },
+    { id: 'error', title: words.error, kind: 'number', unit, digits: decimals, value: (row) => row.lsc },
+    resultColumn(wording),
+    whyColumn(wording),
+  ];
+};
+
+/** The latest change of every value, each in its own unit. */
+export const latestColumns = (wording: Wording): readonly Column[] => {
+  const { messages, formatters, valueWords } = wording;
+  const words = messages.client;
+  const unitOf = (row: ChangeRow) => valueWords(row.measure).measure.unit;
+  const digitsOf = (row: ChangeRow) => valueWords(row.measure).measure.decimals;
+  return [
+    { id: 'value', title: words.value, value: (row) => valueWords(row.measure).title },
+    { id: 'unit', title: words.unit, value: (row) => formatters.unit(unitOf(row)) },
+    ...dates(wording),
+    {
+      id: 'change',
+      title: words.change,
+      kind: 'change',
+      value: (row) => row.change,
+      cell: (row) => formatters.change(row.change, unitOf(row), digitsOf(row)),
+    },
+    {
+      id: 'error',
+      title: words.error,
+      kind: 'number',
+      value: (row) => row.lsc,
+      cell: (row) => (row.lsc === null ? messages.table.empty : formatters.value(row.lsc, unitOf(row), digitsOf(row))),
+    },
+    resultColumn(wording),
+    whyColumn(wording),
+  ];
+};

@@ -1,0 +1,90 @@
+'use client';
+
+import { daysBetween } from '../../../lib/core/iso-date';
+import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
+import type { MeasureId } from '../../../lib/measures/measure-id';
+import { useSession } from '../../_state/workspace-provider';
+import { Sentence } from '../../_ui/sentence';
+import { clientName } from '../clients/client-columns';
+import { useWording } from '../contact/use-wording';
+import { currentChange } from './current-change';
+import { sinceWhen } from './since-when';
+
+const LONG_UNSEEN_DAYS = 42;
+
+/** Who, since when, and what has to be known before reading on. */
+export const ClientHead = ({ detail, measure }: { readonly detail: ClientDetail; readonly measure: MeasureId }) => {
+  const wording = useWording();
+  const { messages, formatters } = wording;
+  const words = messages.client;
+  const { cohort } = useSession();
+  const { finding, more } = sinceWhen(detail, measure, wording);
+  const name = clientName(detail);
+  const height = detail.seriesHeightCm === null ? null : formatters.height(detail.seriesHeightCm);
+  const last = detail.visits[detail.visits.length - 1];
+  const unseen = last === undefined ? 0 : daysBetween(last.date, cohort.summary.asOf);
+  const sex = detail.sexForEquations;
+  const change = currentChange(detail, measure);
+  const says = [
+    ...more,
+    ...(change?.tier === 2 ? [words.provisional] : []),
+    ...(last !== undefined && unseen > LONG_UNSEEN_DAYS
+      ? [words.notSeenSince({ date: formatters.date(last.date), weeks: Math.floor(unseen / 7) })]
+      : []),
+    ...(detail.sexesRecorded.length > 1 && sex !== null
+      ? [words.sexes({ recorded: formatters.list(detail.sexesRecorded), used: words.sexWord[sex] })]
+      : []),
+  ];
+  return (
+    <Sentence
+      overline={
+        <>
+          <strong>
+            <bdi>{detail.client}</bdi>
+          </strong>
+          {name === null ? null : (
+            <>
+              {' · '}
+              <bdi>{name}</bdi>
+            </>
+          )}
+          {' · '}
+          {words.who({ sex, age: detail.ageAtLatest, height })}
+        </>
+      }
+      detail={
+        <>
+          {says.length === 0 ? null : <p>{says.join(' ')}</p>}
+          {detail.enrolments.map((enrolment) => (
+            <p key={`${enrolment.program} ${enrolment.start ?? ''}`}>
+              <bdi>
+                {words.enrolment({
+                  program: enrolment.program,
+                  start: enrolment.start === null ? null : formatters.date(enrolment.start),
+                  end: enrolment.end === null ? null : formatters.date(enrolment.end),
+                  reason: enrolment.endReason === null ? null : words.endReason({ code: enrolment.endReason }),
+                })}
+              </bdi>
+              {enrolment.baseline === null
+                ? null
+                : `. ${(enrolment.lateBaseline ? words.baselineLate : words.baselineOn)({ date: formatters.date(enrolment.baseline) })}`}
+            </p>
+          ))}
+        </>
+      }
+      actions={
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            window.print();
+          }}
+        >
+          {words.print}
+        </button>
+      }
+    >
+      {finding}
+    </Sentence>
+  );
+};

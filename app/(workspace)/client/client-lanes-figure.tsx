@@ -1,0 +1,64 @@
+'use client';
+
+import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
+import { describeTimeLanes, tableTimeLanes } from '../../../lib/figures/time-lanes/describe';
+import { drawTimeLanes } from '../../../lib/figures/time-lanes/draw';
+import { buildTimeLanes } from '../../../lib/figures/time-lanes/spec';
+import type { MeasureId } from '../../../lib/measures/measure-id';
+import { useFilter } from '../../_state/use-filter';
+import { useSession } from '../../_state/workspace-provider';
+import { FigureFrame } from '../../_ui/figure-frame';
+import type { Wording } from '../contact/change-phrase';
+import { useWording } from '../contact/use-wording';
+import { clientLanes, followedVisits } from './client-lanes';
+import { currentChange } from './current-change';
+
+const captionOf = (detail: ClientDetail, ids: readonly MeasureId[], level: number, wording: Wording): string => {
+  const words = wording.messages.client;
+  const errors = ids.flatMap((id) => {
+    const lsc = currentChange(detail, id)?.lsc ?? null;
+    const value = wording.valueWords(id);
+    return lsc === null ? [] : [words.laneError({ value: value.name, lsc: value.amount(lsc) })];
+  });
+  const left = detail.visits.length - followedVisits(detail).length;
+  const said = words.lanesCaption({
+    errors: errors.length === 0 ? words.noErrors : wording.formatters.list(errors),
+    level,
+  });
+  return left === 0 ? said : `${said} ${words.leftOut({ n: left })}`;
+};
+
+/** Weight, the clinic's lean value, phase angle and the chosen value, one above the other on one time axis. */
+export const ClientLanesFigure = ({ detail }: { readonly detail: ClientDetail }) => {
+  const wording = useWording();
+  const { messages, formatters, valueWords } = wording;
+  const { settings } = useSession();
+  const { filter } = useFilter();
+  const ids = [...new Set<MeasureId>(['weight', settings.leanMeasure, 'phase_angle', filter.measure])];
+  const data = clientLanes(detail, ids.map(valueWords), messages);
+  const spec = buildTimeLanes(data, { formatters, words: messages.figures, width: 780 });
+  const first = data.visits[0];
+  const last = data.visits[data.visits.length - 1];
+  return (
+    <div className="sheet">
+      <FigureFrame
+        frame={{
+          title: messages.client.lanes,
+          subtitle:
+            first === undefined || last === undefined
+              ? ''
+              : messages.client.lanesSubtitle({
+                  visits: data.visits.length,
+                  from: formatters.date(first.date),
+                  to: formatters.date(last.date),
+                }),
+          caption: captionOf(detail, ids, filter.level, wording),
+        }}
+        draw={(theme) => drawTimeLanes(spec, theme)}
+        alternative={describeTimeLanes(spec, messages.figures)}
+        table={tableTimeLanes(spec, messages.figures)}
+        fileName="client-over-time"
+      />
+    </div>
+  );
+};

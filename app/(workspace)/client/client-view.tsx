@@ -1,0 +1,66 @@
+'use client';
+
+import { useMemo } from 'react';
+import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
+import { useFilter } from '../../_state/use-filter';
+import { DataTable } from '../../_ui/data-table';
+import type { ChangeRow } from '../../../lib/cohort/types/change-row';
+import { useWording } from '../contact/use-wording';
+import { latestColumns, pairColumns } from './change-columns';
+import { ClientHead } from './client-head';
+import { ClientLanesFigure } from './client-lanes-figure';
+import { ClientMissing, ClientNotes } from './client-notes';
+import { ClientTermsFigure } from './client-terms-figure';
+import styles from './client-view.module.css';
+import { currentChange } from './current-change';
+import { NextTime } from './next-time';
+
+const keyOf = (row: ChangeRow): string =>
+  `${row.measure} ${row.purpose} ${row.fromVisit} ${row.toVisit} ${row.program}`;
+
+/** Everything about one client, so that it prints as one page. */
+export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
+  const wording = useWording();
+  const { filter } = useFilter();
+  const { messages, formatters, valueWords } = wording;
+  const words = messages.client;
+  const { measure } = filter;
+  const pairs = useMemo(
+    () => pairColumns(measure, { messages, formatters, valueWords }),
+    [measure, messages, formatters, valueWords],
+  );
+  const latest = useMemo(() => latestColumns({ messages, formatters, valueWords }), [messages, formatters, valueWords]);
+  const change = currentChange(detail, measure);
+  return (
+    <article className={styles.client}>
+      <ClientHead detail={detail} measure={measure} />
+      <div className={styles.columns}>
+        <ClientLanesFigure detail={detail} />
+        <div className={styles.side}>
+          {change === undefined || change.terms === null ? null : <ClientTermsFigure change={change} />}
+          <NextTime detail={detail} measure={measure} />
+          <ClientNotes detail={detail} measure={measure} />
+          <ClientMissing detail={detail} />
+        </div>
+      </div>
+      <div className={styles.tables}>
+        <DataTable
+          caption={words.pairs({ value: valueWords(measure).name })}
+          rows={detail.pairs}
+          columns={pairs}
+          rowKey={keyOf}
+          fileName="client-comparisons"
+          rowsWord={words.pairsWord}
+        />
+        <DataTable
+          caption={words.latest}
+          rows={detail.latestChanges}
+          columns={latest}
+          rowKey={keyOf}
+          fileName="client-latest-changes"
+          rowsWord={words.latestWord}
+        />
+      </div>
+    </article>
+  );
+};

@@ -1,0 +1,88 @@
+import type { ChangeRow, Reason } from '../../../lib/cohort/types/change-row';
+import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
+import type { MeasureId } from '../../../lib/measures/measure-id';
+import type { Wording } from '../contact/change-phrase';
+import { currentChange, lastStep } from './current-change';
+
+const phrase = (reasons: readonly Reason[], { messages, formatters }: Wording): string =>
+  reasons.length === 0
+    ? messages.contact.noReason
+    : formatters.list(reasons.map((reason) => messages.reasons.short[reason]));
+
+/** Why a pair cannot be compared: the rules; what only explains a result is said elsewhere. */
+const comparabilityReasons = (reasons: readonly Reason[], { messages }: Wording): readonly Reason[] => {
+  const rules = reasons.filter((reason) => !(reason in messages.reasons.long));
+  return rules.length === 0 ? reasons : rules;
+};
+
+const sinceBaseline = (row: ChangeRow, wording: Wording): string => {
+  const { formatters, valueWords } = wording;
+  const sentences = wording.messages.client.sinceBaseline;
+  const words = valueWords(row.measure);
+  const value = words.title;
+  const date = formatters.date(row.from);
+  if (row.result === null) return sentences.guarded({ value, reasons: phrase(guardReasons(row, wording), wording) });
+  const change = words.change(row.change);
+  const lsc = row.lsc === null ? wording.messages.table.empty : words.amount(row.lsc);
+  switch (row.result) {
+    case 'up':
+    case 'down':
+      return sentences[row.result]({ value, amount: words.amount(row.change), date, lsc });
+    case 'within':
+      return sentences.within({ value, change, date, lsc });
+    case 'cannot-compare':
+      return sentences.cannot({ value, date, reasons: phrase(comparabilityReasons(row.reasons, wording), wording) });
+    case 'no-threshold':
+      return sentences.noThreshold({ value, change, date });
+  }
+};
+
+/** The guards among the reasons; all reasons where none is one. */
+const guardReasons = (row: ChangeRow, { messages }: Wording): readonly Reason[] => {
+  const notes: readonly Reason[] = [
+    'lying_equation_standing',
+    'age_outside_equation',
+    'mostly_weight_term',
+    'fits_cell_mass',
+    'fits_less_water',
+    'fast_weight_loss',
+  ];
+  const guards = row.reasons.filter((reason) => reason in messages.reasons.long && !notes.includes(reason));
+  return guards.length === 0 ? row.reasons : guards;
+};
+
+const sinceBefore = (row: ChangeRow, wording: Wording): string => {
+  const { formatters, valueWords } = wording;
+  const sentences = wording.messages.client.sinceBefore;
+  const date = formatters.date(row.from);
+  const change = valueWords(row.measure).change(row.change);
+  if (row.result === null) return sentences.guarded({ date });
+  switch (row.result) {
+    case 'up':
+    case 'down':
+    case 'within':
+      return sentences[row.result]({ change, date });
+    case 'cannot-compare':
+      return sentences.cannot({ date, reasons: phrase(comparabilityReasons(row.reasons, wording), wording) });
+    case 'no-threshold':
+      return sentences.noThreshold({ change, date });
+  }
+};
+
+/** Since when? The finding from baseline to latest, then what the last step adds. */
+export const sinceWhen = (
+  detail: ClientDetail,
+  measure: MeasureId,
+  wording: Wording,
+): { readonly finding: string; readonly more: readonly string[] } => {
+  const row = currentChange(detail, measure);
+  if (row === undefined) {
+    return {
+      finding: wording.messages.client.sinceBaseline.none({ value: wording.valueWords(measure).title }),
+      more: [],
+    };
+  }
+  const step = lastStep(detail, measure);
+  const more = step === undefined || (step.from === row.from && step.to === row.to) ? [] : [sinceBefore(step, wording)];
+  return { finding: sinceBaseline(row, wording), more };
+};
