@@ -5,7 +5,7 @@ const quoted = (hashes: readonly string[]): string => hashes.map((hash) => ` '${
 
 const deniedFeatures = [
   'accelerometer',
-  'bluetooth',
+
   'camera',
   'display-capture',
   'geolocation',
