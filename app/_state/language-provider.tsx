@@ -1,5 +1,6 @@
 'use client';
 
+import './zod-without-eval';
 import { createContext, use, useCallback, useMemo, useState, type ReactNode } from 'react';
 import { createFormatters, type Formatters } from '../../lib/core/formatters';
 import { en, type Messages } from '../../lib/core/messages/en';

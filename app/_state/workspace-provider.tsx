@@ -1,10 +1,11 @@
 'use client';
 
-import { createContext, use, useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
+import { createContext, use, useCallback, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import type { AppError } from '../../lib/core/app-error';
 import type { Result } from '../../lib/core/result';
 import type { Session, Workspace } from '../../lib/workspace/session';
 import { asAppError } from './as-app-error';
+import { inTurn } from './in-turn';
 import { useMessages } from './language-provider';
 import { openWorkspace } from './open-workspace';
 
@@ -32,7 +33,7 @@ export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }
   const run = useCallback(
     async (action: Action): Promise<AppError | undefined> => {
       try {
-        const result = await action(await openWorkspace());
+        const result = await inTurn(async () => action(await openWorkspace()));
         if (!result.ok) return result.error;
         setState({ kind: 'open', session: result.value });
         return undefined;
@@ -48,9 +49,11 @@ export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }
     setState({ kind: 'starting' });
     setAttempt((count) => count + 1);
   }, []);
+  const begun = useRef<number>(undefined);
   const starting = state.kind === 'starting';
   useEffect(() => {
-    if (!starting) return;
+    if (!starting || begun.current === attempt) return;
+    begun.current = attempt;
     void Promise.resolve()
       .then(() => run((workspace) => workspace.open()))
       .then((error) => {

@@ -2,6 +2,7 @@ import type { ChangeRow, Reason } from '../../../lib/cohort/types/change-row';
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { MeasureId } from '../../../lib/measures/measure-id';
 import type { Wording } from '../contact/change-phrase';
+import { ruleReasons, stoppingReasons } from '../contact/reason-groups';
 import { currentChange, lastStep } from './current-change';
 
 const phrase = (reasons: readonly Reason[], { messages, formatters }: Wording): string =>
@@ -9,19 +10,14 @@ const phrase = (reasons: readonly Reason[], { messages, formatters }: Wording): 
     ? messages.contact.noReason
     : formatters.list(reasons.map((reason) => messages.reasons.short[reason]));
 
-/** Why a pair cannot be compared: the rules; what only explains a result is said elsewhere. */
-const comparabilityReasons = (reasons: readonly Reason[], { messages }: Wording): readonly Reason[] => {
-  const rules = reasons.filter((reason) => !(reason in messages.reasons.long));
-  return rules.length === 0 ? reasons : rules;
-};
-
 const sinceBaseline = (row: ChangeRow, wording: Wording): string => {
   const { formatters, valueWords } = wording;
   const sentences = wording.messages.client.sinceBaseline;
   const words = valueWords(row.measure);
   const value = words.title;
   const date = formatters.date(row.from);
-  if (row.result === null) return sentences.guarded({ value, reasons: phrase(guardReasons(row, wording), wording) });
+  if (row.result === null)
+    return sentences.guarded({ value, reasons: phrase(stoppingReasons(row.reasons, row.measure), wording) });
   const change = words.change(row.change);
   const lsc = row.lsc === null ? wording.messages.table.empty : words.amount(row.lsc);
   switch (row.result) {
@@ -31,24 +27,10 @@ const sinceBaseline = (row: ChangeRow, wording: Wording): string => {
     case 'within':
       return sentences.within({ value, change, date, lsc });
     case 'cannot-compare':
-      return sentences.cannot({ value, date, reasons: phrase(comparabilityReasons(row.reasons, wording), wording) });
+      return sentences.cannot({ value, date, reasons: phrase(ruleReasons(row.reasons), wording) });
     case 'no-threshold':
       return sentences.noThreshold({ value, change, date });
   }
-};
-
-/** The guards among the reasons; all reasons where none is one. */
-const guardReasons = (row: ChangeRow, { messages }: Wording): readonly Reason[] => {
-  const notes: readonly Reason[] = [
-    'lying_equation_standing',
-    'age_outside_equation',
-    'mostly_weight_term',
-    'fits_cell_mass',
-    'fits_less_water',
-    'fast_weight_loss',
-  ];
-  const guards = row.reasons.filter((reason) => reason in messages.reasons.long && !notes.includes(reason));
-  return guards.length === 0 ? row.reasons : guards;
 };
 
 const sinceBefore = (row: ChangeRow, wording: Wording): string => {
@@ -63,7 +45,7 @@ const sinceBefore = (row: ChangeRow, wording: Wording): string => {
     case 'within':
       return sentences[row.result]({ change, date });
     case 'cannot-compare':
-      return sentences.cannot({ date, reasons: phrase(comparabilityReasons(row.reasons, wording), wording) });
+      return sentences.cannot({ date, reasons: phrase(ruleReasons(row.reasons), wording) });
     case 'no-threshold':
       return sentences.noThreshold({ change, date });
   }

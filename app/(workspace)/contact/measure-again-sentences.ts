@@ -1,5 +1,6 @@
 import type { MeasureAgainRow } from '../../../lib/cohort/types/contact-lists';
 import { againstPhrase, changePhrase, type Wording } from './change-phrase';
+import { ruleReasons } from './reason-groups';
 
 /** One client's paragraph on *Measure again*, in its parts. */
 export interface MeasureAgainSentences {
@@ -12,10 +13,9 @@ export interface MeasureAgainSentences {
 export const measureAgainSentences = (row: MeasureAgainRow, wording: Wording): MeasureAgainSentences => {
   const { messages, formatters } = wording;
   const words = messages.contact;
+  const rules = ruleReasons(row.reasons);
   const reasons =
-    row.reasons.length === 0
-      ? words.noReason
-      : formatters.list(row.reasons.map((reason) => messages.reasons.short[reason]));
+    rules.length === 0 ? words.noReason : formatters.list(rules.map((reason) => messages.reasons.short[reason]));
   const dates = { latest: formatters.date(row.latest), baseline: formatters.date(row.baseline) };
   const change = row.change === null ? '' : changePhrase(row.change, wording);
   const beyond = row.change === null ? '' : againstPhrase(row.change, wording, row.why === 'near-threshold');

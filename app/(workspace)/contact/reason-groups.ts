@@ -1,0 +1,17 @@
+import type { Reason } from '../../../lib/cohort/types/change-row';
+import { GUARD_CODES, guardsOf } from '../../../lib/measures/guard';
+import { measureById } from '../../../lib/measures/catalogue';
+import type { AnyMeasureId } from '../../../lib/measures/measure-id';
+
+const guards: readonly Reason[] = GUARD_CODES;
+
+/** Broken rules and unknown conditions: why two visits cannot be compared, or only with a caution. */
+export const ruleReasons = (reasons: readonly Reason[]): readonly Reason[] =>
+  reasons.filter((reason) => !guards.includes(reason));
+
+/** What stops or holds the value, in contrast to what is only said beside it. */
+export const stoppingReasons = (reasons: readonly Reason[], measure: AnyMeasureId): readonly Reason[] => {
+  const { stop, hold } = guardsOf(measureById(measure));
+  const stopping: readonly Reason[] = [...stop, ...hold];
+  return reasons.filter((reason) => stopping.includes(reason));
+};
