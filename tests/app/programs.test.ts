@@ -66,7 +66,7 @@ const unclear = row('Kidney', -0.3, [-0.7, 0.1]);
 describe('the sentence over the programs', () => {
   it('names who rose, who fell and whose interval holds zero', () => {
     expect(programFinding([unclear, rose, fell], ffm, words, f)).toBe(
-      'Among the people compared, mean fat-free mass rose in Strength and fell in Weight; in Kidney the interval holds zero.',
+      'Among the people compared, mean fat-free mass rose in Strength; it fell in Weight; in Kidney the interval holds zero.',
     );
   });
 

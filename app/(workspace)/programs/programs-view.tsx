@@ -35,7 +35,7 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
   const formatters = useFormatters();
   const { cohort } = useSession();
   const { filter } = useFilter();
-  const context = useFigureContext({ width: 960 });
+  const context = useFigureContext({ width: 1080 });
   const [active, setActive] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const measure = measureById(filter.measure);

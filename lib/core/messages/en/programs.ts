@@ -5,27 +5,27 @@ const MOST_NAMES = 3;
 
 /** Words of the Programs screen. Change is told among people seen; nothing here says why it came about. */
 export const programs = (f: Formatters) => {
-  const named = (names: readonly string[], of: number): string =>
-    names.length <= MOST_NAMES ? f.list(names) : `${f.number(names.length)} of ${f.number(of)} programs`;
+  const inPrograms = (names: readonly string[], of: number): string =>
+    names.length <= MOST_NAMES
+      ? f.list(names.map((name) => `in ${name}`))
+      : `in ${f.number(names.length)} of ${f.number(of)} programs`;
   return {
     title: 'Programs',
     none: 'No program holds a pair of visits under these filters.',
     nothingComparable: (p: { value: string }) => `No change of ${p.value} could be compared yet in any program.`,
     finding: (p: { value: string; rose: readonly string[]; fell: readonly string[]; unclear: readonly string[] }) => {
       const total = p.rose.length + p.fell.length + p.unclear.length;
-      const rose = p.rose.length > 0 ? `rose in ${named(p.rose, total)}` : undefined;
-      const fell = p.fell.length > 0 ? `fell in ${named(p.fell, total)}` : undefined;
-      const moved = [rose, fell].filter((part) => part !== undefined).join(' and ');
-      if (moved === '') {
-        return total === 1
-          ? `Among the people compared, mean ${p.value} neither clearly rose nor clearly fell in ${f.list(p.unclear)}.`
-          : `Among the people compared, mean ${p.value} neither clearly rose nor clearly fell in any program.`;
+      const parts = [
+        p.rose.length === 0 ? undefined : `rose ${inPrograms(p.rose, total)}`,
+        p.fell.length === 0 ? undefined : `fell ${inPrograms(p.fell, total)}`,
+      ].filter((part) => part !== undefined);
+      const beginning = `Among the people compared, mean ${p.value}`;
+      if (parts.length === 0) {
+        const where = p.unclear.length === 1 ? `in ${f.list(p.unclear)}` : 'in any program';
+        return `${beginning} neither clearly rose nor clearly fell ${where}.`;
       }
-      const rest =
-        p.unclear.length === 0
-          ? ''
-          : `; in ${p.unclear.length <= MOST_NAMES ? f.list(p.unclear) : 'the others'} the interval holds zero`;
-      return `Among the people compared, mean ${p.value} ${moved}${rest}.`;
+      const rest = p.unclear.length <= MOST_NAMES ? inPrograms(p.unclear, total) : 'in the others';
+      return `${[`${beginning} ${parts.join('; it ')}`, ...(p.unclear.length === 0 ? [] : [`${rest} the interval holds zero`])].join('; ')}.`;
     },
     oneFinding: (p: { program: string; value: string; mean: number; size: string; n: number }) => {
       const people = f.plural(p.n, 'the one person compared', 'the # people compared');
