@@ -35,9 +35,9 @@ export const Shell = ({ children }: { readonly children: ReactNode }) => {
         </header>
         <div className={styles.page}>
           {clinic?.invented === true ? (
-            <p className={styles.banner} role="note">
+            <aside className={styles.banner} aria-label={messages.common.invented}>
               <strong>{messages.common.invented}.</strong> {messages.common.inventedBanner}
-            </p>
+            </aside>
           ) : null}
           <main id="content" className={styles.content} tabIndex={-1}>
             <WorkspaceGate>{children}</WorkspaceGate>
