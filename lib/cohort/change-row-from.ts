@@ -1,6 +1,7 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
 import type { Measure } from '../measures/measure';
+import { isExported } from './is-exported';
 import { reasonsOf } from './reasons';
 import type { GradeMasks } from './rules-in-force';
 import type { ChangeRow, ChangeTerms, Comparable, ComparisonResult, Reason } from './types/change-row';
@@ -17,15 +18,18 @@ const RESULTS: Readonly<Record<string, ComparisonResult>> = {
   '3': 'cannot-compare',
 };
 
+/** A part of a change; −0 comes of a zero part with a negative sign and would be written as “−0.0”. */
+const partAt = (row: Row, part: string): number => Number(row[`term_${part}`]) + 0;
+
 const termsOf = (row: Row): ChangeTerms | null =>
   row['term_weight'] === null || row['term_weight'] === undefined
     ? null
     : {
-        weight: Number(row['term_weight']),
-        resistance: Number(row['term_resistance']),
-        reactance: Number(row['term_reactance']),
-        height: Number(row['term_height']),
-        age: Number(row['term_age']),
+        weight: partAt(row, 'weight'),
+        resistance: partAt(row, 'resistance'),
+        reactance: partAt(row, 'reactance'),
+        height: partAt(row, 'height'),
+        age: partAt(row, 'age'),
       };
 
 const thresholdReason = (tier: Tier): readonly Reason[] => {
@@ -69,7 +73,7 @@ export const changeRowFrom = (row: Row, measure: Measure, masks: GradeMasks): Ch
           broken: Number(row['broken']),
           unknown: Number(row['unknown']),
           guards: Number(row['guard_mask']),
-          exported: measure.group === 'composition-exported',
+          exported: isExported(measure),
         },
         masks,
       ),

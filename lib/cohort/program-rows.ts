@@ -41,14 +41,16 @@ enrolled AS (
     AND (f.sex IS NULL OR v.sex = f.sex) AND (f.age_from IS NULL OR v.completed_age >= f.age_from)
     AND (f.age_to IS NULL OR v.completed_age <= f.age_to)
   GROUP BY e.program
-)
-SELECT e.program, e.n_clients, m.n_comparable, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
+),
+listed AS (SELECT program FROM enrolled UNION SELECT program FROM counts)
+SELECT l.program, e.n_clients, m.n_comparable, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
   c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped
-FROM enrolled AS e
-LEFT JOIN counts AS c ON c.program = e.program
-LEFT JOIN means AS m ON m.program = e.program
-LEFT JOIN squares AS s ON s.program = e.program
-ORDER BY e.program`;
+FROM listed AS l
+LEFT JOIN enrolled AS e ON e.program = l.program
+LEFT JOIN counts AS c ON c.program = l.program
+LEFT JOIN means AS m ON m.program = l.program
+LEFT JOIN squares AS s ON s.program = l.program
+ORDER BY l.program`;
 
 const programRow = (row: Row, filter: CohortFilter, purpose: Purpose): ProgramRow => {
   const n = (name: string): number => Number(row[name] ?? 0);

@@ -2,6 +2,7 @@ import { doubleLiteral } from '../../measures/compile-sql';
 import { guardBit, guardMask, guardsOf } from '../../measures/guard';
 import type { Measure } from '../../measures/measure';
 import { basisOf } from '../basis';
+import { isExported } from '../is-exported';
 import { changeTerms, TERM_PARTS } from './change-terms-sql';
 
 const when = (condition: string, bit: number): string => `(CASE WHEN ${condition} THEN ${String(bit)} ELSE 0 END)`;
@@ -43,11 +44,18 @@ const beyond = (from: string, to: string, lsc: string): string =>
     WHEN ${to} - ${from} <> 0 AND ABS(${to} - ${from}) >= ${lsc} - 1E-9 * GREATEST(ABS(${from}), ABS(${to}), ${lsc})
     THEN CASE WHEN ${to} > ${from} THEN 1 ELSE -1 END ELSE 0 END`;
 
+/** From this tier on there is no result: own repositioning alone, or nothing. */
+const LOWER_LIMIT_TIER = 5;
+
 const lscOf = (threshold: string, basis: string): string =>
   `${threshold}.factor * SQRT(${threshold}.two_between + ${threshold}.within_variance * (1E0 / NULLIF(a.${basis}, 0) + 1E0 / NULLIF(b.${basis}, 0)))`;
 
 const joinThreshold = (name: string, measure: string): string =>
   `LEFT JOIN thresholds AS ${name} ON ${name}.measure = '${measure}' AND ${name}.level = f.level`;
+
+/** A threshold that may explain another value's change: repositioning alone is a lower limit and gives no direction. */
+const joinExplaining = (name: string, measure: string): string =>
+  `${joinThreshold(name, measure)} AND ${name}.tier < ${String(LOWER_LIMIT_TIER)}`;
 
 /** Values whose fall may be water: computed from R, so that they move with it. */
 const LEAN = new Set(['ffm', 'ffmi', 'smm', 'smi']);
@@ -76,7 +84,7 @@ export const changeRows = (measure: Measure): string => {
   const basis = basisOf(measure);
   const guards = guardsOf(measure);
   const terms = changeTerms(measure);
-  const rank = measure.group === 'composition-exported' ? 'p.pair_rank_exported' : 'p.pair_rank';
+  const rank = isExported(measure) ? 'p.pair_rank_exported' : 'p.pair_rank';
   const termColumns = TERM_PARTS.map((part) => `${terms?.[part] ?? 'CAST(NULL AS DOUBLE PRECISION)'} AS term_${part}`);
   return `joined AS (
   SELECT p.purpose, p.client_key, p.enrolment_no, p.program, p.from_no, p.to_no, p.broken, p.unknown, p.by_procedure,
@@ -92,16 +100,18 @@ export const changeRows = (measure: Measure): string => {
   JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
   JOIN visits AS b ON b.client_key = p.client_key AND b.visit_no = p.to_no
   ${joinThreshold('t', measure.id)}
-  ${joinThreshold('tw', 'ffm_without_weight')}
-  ${joinThreshold('tz', 'z_h')}
-  ${joinThreshold('tp', 'phase_angle')}
+  ${joinExplaining('tw', 'ffm_without_weight')}
+  ${joinExplaining('tz', 'z_h')}
+  ${joinExplaining('tp', 'phase_angle')}
   WHERE p.purpose = f.purpose AND p.bases & ${String(1 << basis.index)} <> 0
     AND (f.program IS NULL OR p.program = f.program) AND (f.site IS NULL OR p.site = f.site)
     AND (f.sex IS NULL OR p.sex = f.sex) AND (f.age_from IS NULL OR p.completed_age >= f.age_from)
     AND (f.age_to IS NULL OR p.completed_age <= f.age_to) AND (f.client_key IS NULL OR p.client_key = f.client_key)
 ),
 directed AS (
-  SELECT joined.*, value_to - value_from AS change, ${beyond('value_from', 'value_to', 'lsc')} AS direction FROM joined
+  SELECT joined.*, value_to - value_from AS change,
+    CASE WHEN tier < ${String(LOWER_LIMIT_TIER)} THEN ${beyond('value_from', 'value_to', 'lsc')} END AS direction
+  FROM joined
 ),
 explained AS (SELECT directed.*, pair_guards | ${patterns(measure)} AS all_guards FROM directed),
 guarded AS (
@@ -114,7 +124,7 @@ guarded AS (
 change_rows AS (
   SELECT guarded.*, CASE WHEN pair_rank <= rank_limit THEN 1 ELSE 0 END AS admitted,
     CASE WHEN guard_kind >= 2 THEN NULL WHEN pair_rank > rank_limit THEN 3
-      WHEN COALESCE(tier, 6) >= 5 OR direction IS NULL THEN 2 ELSE direction END AS result_code
+      WHEN direction IS NULL THEN 2 ELSE direction END AS result_code
   FROM guarded
 )`;
 };

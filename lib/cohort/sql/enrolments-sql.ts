@@ -2,8 +2,8 @@ import { BASES } from '../basis';
 
 /**
  * Enrolments with their baseline: the last visit in [start − 30 days, start], else the first in (start, start + 7 days]
- * (late), without a start the first visit; by date alone. `latest_<basis>` is the last visit after it, up to the end of
- * the program or as-of, that holds the basis. Clients without any program stand under the check-ups.
+ * (late), without a start the first visit; by date alone. `latest_<basis>` is the last visit on a later day, up to the
+ * end of the program or as-of, that holds the basis. Clients without any program stand under the check-ups.
  */
 export const enrolmentsStatements: readonly string[] = [
   `CREATE OR REPLACE TABLE enrolments AS
@@ -42,12 +42,13 @@ SELECT n.*, COALESCE(c.on_time_no, c.late_no, c.first_no) AS baseline_no,
 FROM numbered AS n LEFT JOIN candidates AS c ON c.enrolment_no = n.enrolment_no CROSS JOIN params AS p`,
   `CREATE OR REPLACE TABLE enrolment_latest AS
 SELECT e.enrolment_no, e.client_key, e.program, e.baseline_no,
-  ${BASES.map((basis) => `MAX(CASE WHEN v.${basis.column} > 0 AND v.visit_no > e.baseline_no THEN v.visit_no END) AS latest_${String(basis.index)}`).join(',\n  ')},
+  ${BASES.map((basis) => `MAX(CASE WHEN v.${basis.column} > 0 AND v.visit_date > b.visit_date THEN v.visit_no END) AS latest_${String(basis.index)}`).join(',\n  ')},
   MAX(CASE WHEN v.r_h IS NOT NULL AND v.xc_h IS NOT NULL THEN v.visit_no END) AS latest_vector,
   MAX(CASE WHEN v.ffmi IS NOT NULL THEN v.visit_no END) AS latest_index,
   MAX(v.visit_no) AS latest_no
 FROM enrolments AS e
 JOIN visits AS v ON v.client_key = e.client_key AND v.in_series = 1
+LEFT JOIN visits AS b ON b.client_key = e.client_key AND b.visit_no = e.baseline_no
 CROSS JOIN params AS p
 WHERE v.visit_date <= COALESCE(e.program_end, p.as_of) AND (e.baseline_no IS NULL OR v.visit_no >= e.baseline_no)
   AND (e.program_start IS NULL OR v.visit_date >= e.program_start - 30)

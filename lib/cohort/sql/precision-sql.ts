@@ -1,6 +1,9 @@
 import { ALL_MEASURES } from '../../measures/catalogue';
 import type { ComparabilityRule } from '../../measures/comparability-rule';
+import { guardMask, guardsOf } from '../../measures/guard';
+import type { Measure } from '../../measures/measure';
 import { basisOf } from '../basis';
+import { isExported } from '../is-exported';
 import { gradeMasks } from '../rules-in-force';
 import { rankExpression } from './pairs-sql';
 import { brokenByPair } from './rule-masks-sql';
@@ -26,7 +29,7 @@ WHERE v.readings >= 2 AND v.visit_purpose <> 'crosscheck'`;
 /**
  * `study_visits`: the visits of the between-day study in clusters. Per client by date, a cluster starts at the first
  * unused visit and takes all visits up to seven days after it. `kept`: strictly comparable with the cluster's first
- * visit, and no program started in the cluster or in the 14 days before it.
+ * visit, and no program started in the cluster or in the 14 days before it; `guards` of both visits stop single values.
  */
 export const studyStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
   const masks = gradeMasks(rules);
@@ -68,7 +71,7 @@ paired AS (
   JOIN visits AS a ON a.client_key = c.client_key AND a.visit_no = c.first_no
   JOIN visits AS b ON b.client_key = c.client_key AND b.visit_no = c.visit_no
 )
-SELECT x.client_key, x.visit_no, x.start_day,
+SELECT x.client_key, x.visit_no, x.start_day, a.guards | b.guards AS guards,
   ${rank(masks.no)} AS study_rank, ${rank(masks.noExported)} AS study_rank_exported,
   CASE WHEN EXISTS (SELECT 1 FROM enrolments AS e WHERE e.client_key = x.client_key
     AND e.program_start BETWEEN x.first_date - 14 AND x.last_date) THEN 1 ELSE 0 END AS program_started
@@ -78,8 +81,9 @@ JOIN visits AS b ON b.client_key = x.client_key AND b.visit_no = x.visit_no`,
   ];
 };
 
-const member = (id: string, exported: boolean): string =>
-  `CASE WHEN s.program_started = 0 AND s.${exported ? 'study_rank_exported' : 'study_rank'} <= 1 THEN v.${id} END`;
+const member = (measure: Measure): string =>
+  `CASE WHEN s.program_started = 0 AND s.${isExported(measure) ? 'study_rank_exported' : 'study_rank'} <= 1
+    AND s.guards & ${String(guardMask(guardsOf(measure).stop))} = 0 THEN v.${measure.id} END`;
 
 /**
  * Sums for the between-day error, one row: per value Σ(ȳ_iv − ȳ_i)², Σ(m_i − 1), Σ(m_i − 1)·mean(1/k) and the number of
@@ -88,7 +92,7 @@ const member = (id: string, exported: boolean): string =>
 export const betweenSumsQuery = `WITH member_values AS (
   SELECT s.client_key, s.start_day, ${ALL_MEASURES.map(
     (measure) =>
-      `${member(measure.id, measure.group === 'composition-exported')} AS ${measure.id}, 1E0 / NULLIF(v.${basisOf(measure).column}, 0) AS ik_${measure.id}`,
+      `${member(measure)} AS ${measure.id}, 1E0 / NULLIF(v.${basisOf(measure).column}, 0) AS ik_${measure.id}`,
   ).join(', ')}
   FROM study_visits AS s JOIN visits AS v ON v.client_key = s.client_key AND v.visit_no = s.visit_no
 ),
