@@ -3,6 +3,7 @@ import type { AppError } from '../core/app-error';
 import type { IsoDate } from '../core/iso-date';
 import { workspaceErrors as errors } from '../core/messages/en/workspace-errors';
 import { err, ok, type Result } from '../core/result';
+import { createSerial } from '../core/serial';
 import { sha256 } from '../core/sha256';
 import type { Engine } from '../engine/types';
 import { CONDITION_COLUMNS } from '../import/columns';
@@ -111,7 +112,7 @@ export const createWorkspace = (parts: WorkspaceParts): Workspace => {
     return swapped.ok ? session : swapped;
   };
 
-  return {
+  const workspace: Workspace = {
     open: async () => {
       const manifest = await readManifest(storage);
       return manifest.ok ? build(manifest.value) : manifest;
@@ -163,5 +164,17 @@ export const createWorkspace = (parts: WorkspaceParts): Workspace => {
     },
     openDemoWithoutConditions: () =>
       change((manifest) => ({ ...manifest, open: 'demo', demo: { withoutConditions: true } })),
+  };
+
+  // Every step fills the same tables: two at once would read each other's half-built ones.
+  const serial = createSerial();
+  return {
+    open: () => serial(workspace.open),
+    plan: (files, settings) => serial(() => workspace.plan(files, settings)),
+    commit: (plan, settings) => serial(() => workspace.commit(plan, settings)),
+    saveSettings: (settings) => serial(() => workspace.saveSettings(settings)),
+    switchTo: (clinic) => serial(() => workspace.switchTo(clinic)),
+    hasOwn: () => workspace.hasOwn(),
+    openDemoWithoutConditions: () => serial(workspace.openDemoWithoutConditions),
   };
 };
