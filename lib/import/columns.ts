@@ -22,11 +22,13 @@ const choice = (role: ColumnRole, name: string, choices: readonly string[], note
   notes,
 });
 
+const EXPORTED_KG: Limits = { ask: [0.1, 400] };
+const EXPORTED_LITRES: Limits = { ask: [0.1, 300] };
 const SOURCES = ['measured', 'entered', 'reported'];
 
 /**
  * The columns of the visit export, in their order: one row is one reading. This list is the source of the schema, the
- * verdict SQL and the tables of the documentation. Warning limits of R and Xc: range seen in 13,276 people of the
+ * verdict SQL and the tables of the documentation. Only R, Xc, height and weight are refused at or below zero. Warning limits of R and Xc: range seen in 13,276 people of the
  * 1999–2004 US survey at 50 kHz; the other limits are common practice, no source.
  */
 export const COLUMNS: readonly Column[] = [
@@ -34,7 +36,7 @@ export const COLUMNS: readonly Column[] = [
   text('identity', 'family_name', 'shown only where identities are shown'),
   text('identity', 'given_name', 'shown only where identities are shown'),
   date('identity', 'birth_date', 'the best of birth_date, birth_year and age_years is used'),
-  { name: 'birth_year', type: 'integer', role: 'identity', notes: '' },
+  { name: 'birth_year', type: 'integer', role: 'identity', limits: { ask: [1900, 2100] }, notes: 'four digits' },
   number('identity', 'age_years', 'a', '', { warn: [5, 105] }),
   choice('identity', 'sex', ['F', 'M', 'X'], 'as recorded', true),
   choice('identity', 'sex_for_equations', ['F', 'M'], 'one coding per series; default: sex where it is F or M', true),
@@ -64,7 +66,7 @@ export const COLUMNS: readonly Column[] = [
   choice('body', 'weight_source', SOURCES),
   text('body', 'clothing'),
   number('body', 'waist_cm', 'cm', 'midway between the lowest rib and the iliac crest', { ask: [30, 250] }),
-  number('impedance', 'frequency_khz', 'kHz', 'empty = 50', { positive: true }),
+  number('impedance', 'frequency_khz', 'kHz', 'empty = 50', { ask: [1, 1000] }),
   choice('impedance', 'side', ['right', 'left'], 'empty = right'),
   text('impedance', 'electrode_path', 'for example hand-to-foot; unknown if empty'),
   choice('impedance', 'posture', ['lying', 'standing'], 'unknown if empty'),
@@ -108,12 +110,12 @@ export const COLUMNS: readonly Column[] = [
   choice('caution', 'dialysis', ['none', 'haemo', 'peritoneal']),
   number('caution', 'hours_since_dialysis', 'h', 'hours'),
   number('other', 'pal', '1', 'physical activity level, from an activity record where there is one'),
-  number('exported', 'ffm_kg', 'kg', 'as exported: kept beside the computed value, never mixed', { positive: true }),
-  number('exported', 'fm_kg', 'kg', 'as exported'),
-  number('exported', 'smm_kg', 'kg', 'as exported', { positive: true }),
-  number('exported', 'tbw_l', 'L', 'as exported', { positive: true }),
-  number('exported', 'ecw_l', 'L', 'as exported', { positive: true }),
-  number('exported', 'phase_angle_deg', 'deg', 'as exported'),
+  number('exported', 'ffm_kg', 'kg', 'as exported: kept beside the computed value, never mixed', EXPORTED_KG),
+  number('exported', 'fm_kg', 'kg', 'as exported', EXPORTED_KG),
+  number('exported', 'smm_kg', 'kg', 'as exported', EXPORTED_KG),
+  number('exported', 'tbw_l', 'L', 'as exported', EXPORTED_LITRES),
+  number('exported', 'ecw_l', 'L', 'as exported', EXPORTED_LITRES),
+  number('exported', 'phase_angle_deg', 'deg', 'as exported', { ask: [0, 90] }),
   number('other', 'arm_cm', 'cm', 'for geometry-corrected vectors'),
   number('other', 'calf_cm', 'cm', 'for geometry-corrected vectors'),
   number('other', 'handgrip_kg', 'kg'),

@@ -4,6 +4,7 @@ import { decodeText } from '../formats/csv/decode-text';
 import { readCsv } from '../formats/csv/read-csv';
 import { COLUMNS, COLUMN_BY_NAME } from './columns';
 import { fileErrors } from './file-errors';
+import { holdsMarks, withoutMarks } from './without-marks';
 
 /** A record that cannot be a row: its fields do not fit the header. */
 export interface RaggedRecord {
@@ -51,6 +52,12 @@ export const readFile = (
   if (records.length === 0) return err(fileErrors.header_only(name));
   const places = COLUMNS.map((column) => (ignored.has(column.name) ? -1 : names.indexOf(column.name)));
   const unknown = names.flatMap((column, index) => (COLUMN_BY_NAME.has(column) ? [] : [index]));
+  const marked = holdsMarks(decoded.value.text);
+  const cellAt = (fields: readonly string[], place: number, index: number): string => {
+    const cell = fields[place] ?? '';
+    const column = COLUMNS[index];
+    return marked && column !== undefined ? withoutMarks(column, cell) : cell;
+  };
   const broken = new Set(table.brokenQuotes);
   const ragged: RaggedRecord[] = [];
   const rows: { line: number; cells: readonly string[]; extra: string }[] = [];
@@ -67,7 +74,7 @@ export const readFile = (
     }
     rows.push({
       line: record.line,
-      cells: places.map((place) => (place < 0 ? '' : (record.fields[place] ?? ''))),
+      cells: places.map((place, index) => cellAt(record.fields, place, index)),
       extra: unknown.map((place) => record.fields[place] ?? '').join('\u001F'),
     });
   }

@@ -1,20 +1,27 @@
 import type { Column } from './column';
 import { COLUMNS, VALUE_COLUMNS } from './columns';
 
-/** The text of a cell as its type, NULL where it cannot be read. */
+const TIME_SHAPES = ['_:__', '__:__', '_:__:__', '__:__:__'];
+
+/**
+ * The text of a cell as its type, NULL where it cannot be read. Narrower than the engine's casts, which also take
+ * `1_000`, `0x1F`, `+-5`, `2025-03-4x` or `08:3`: what a person may have meant otherwise is not guessed.
+ */
 const typedExpression = (column: Column): string => {
   const { name } = column;
   switch (column.type) {
     case 'text':
       return name;
     case 'date':
-      return `CASE WHEN ${name} LIKE '____-__-__' THEN TRY_CAST(${name} AS DATE) END`;
+      return `CASE WHEN CAST(TRY_CAST(${name} AS DATE) AS VARCHAR) = ${name} THEN TRY_CAST(${name} AS DATE) END`;
     case 'time':
-      return `CASE WHEN TRY_CAST(${name} AS TIME) IS NOT NULL THEN ${name} END`;
+      return `CASE WHEN (${TIME_SHAPES.map((shape) => `${name} LIKE '${shape}'`).join(' OR ')})
+  AND TRY_CAST(${name} AS TIME) < TIME '24:00' THEN SUBSTR(CAST(TRY_CAST(${name} AS TIME) AS VARCHAR), 1, 5) END`;
     case 'integer':
-      return `CASE WHEN ${name} NOT LIKE '%.%' THEN TRY_CAST(${name} AS INTEGER) END`;
+      return `CASE WHEN LENGTH(${name}) <= 4 AND TRANSLATE(${name}, '0123456789', '') = '' THEN TRY_CAST(${name} AS INTEGER) END`;
     case 'number':
-      return `CASE WHEN ISFINITE(TRY_CAST(${name} AS DOUBLE)) THEN TRY_CAST(${name} AS DOUBLE) END`;
+      return `CASE WHEN ISFINITE(TRY_CAST(${name} AS DOUBLE)) AND NOT CONTAINS(${name}, '_') AND NOT STARTS_WITH(${name}, '+-')
+  THEN TRY_CAST(${name} AS DOUBLE) END`;
     case 'flag':
       return `CASE LOWER(${name}) WHEN 'y' THEN 1 WHEN 'n' THEN 0 END`;
     case 'choice':
@@ -35,15 +42,16 @@ const outside = (column: string, [low, high]: readonly [number, number]): string
 const limitFindings = (column: Column): readonly string[] => {
   const { name, limits } = column;
   if (limits === undefined) return [];
+  const positive = limits.positive === true ? `v_${name} > 0 AND ` : '';
   const far = limits.ask === undefined ? 'FALSE' : outside(name, limits.ask);
   return [
     ...(limits.positive === true ? [finding(`v_${name} <= 0`, 'refused', 'not_positive', name)] : []),
     ...(limits.ask === undefined
       ? []
-      : [finding(`v_${name} > 0 AND ${outside(name, limits.ask)}`, 'question', 'far_off', name)]),
+      : [finding(`${positive}${outside(name, limits.ask)}`, 'question', 'far_off', name)]),
     ...(limits.warn === undefined
       ? []
-      : [finding(`v_${name} > 0 AND NOT ${far} AND ${outside(name, limits.warn)}`, 'warning', 'implausible', name)]),
+      : [finding(`${positive}NOT ${far} AND ${outside(name, limits.warn)}`, 'warning', 'implausible', name)]),
     ...(limits.rareAbove === undefined || limits.warn === undefined
       ? []
       : [

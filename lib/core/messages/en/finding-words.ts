@@ -1,5 +1,5 @@
 const text = (message: string, remedy: string) => ({ message, remedy });
-const range = ([low, high]: readonly [number, number], unit: string) => `${String(low)}–${String(high)} ${unit}`;
+const range = ([low, high]: readonly [number, number], unit: string) => `${String(low)}–${String(high)} ${unit}`.trim();
 
 /** What import says about a row or a cell, and the remedy. */
 export const findingWords = {
@@ -26,13 +26,31 @@ export const findingWords = {
     text(`${column} is none of ${choices.join(', ')}: read as unknown.`, `Write one of ${choices.join(', ')}.`),
   unreadableChoice: (column: string, choices: readonly string[]) =>
     text(`${column} is none of ${choices.join(', ')}.`, `Write one of ${choices.join(', ')}, or leave it empty.`),
-  unreadableDate: (column: string) => text(`${column} is not a date.`, 'Write dates as YYYY-MM-DD, for example 2025-03-04.'),
+  unreadableDate: (column: string) =>
+    text(
+      `${column} is not a date of the form YYYY-MM-DD.`,
+      'Write dates as YYYY-MM-DD, for example 2025-03-04. A spreadsheet may have rewritten them, and day and month cannot be told apart afterwards: export again and import that file without opening it first.',
+    ),
   unreadableTime: (column: string) => text(`${column} is not a time.`, 'Write times as HH:MM, for example 08:30.'),
-  unreadableFlag: (column: string) => text(`${column} is neither y nor n.`, 'Write y or n, or leave it empty for unknown.'),
-  unreadableInteger: (column: string) => text(`${column} is not a whole number.`, 'Write digits only, or leave it empty.'),
+  unreadableFlag: (column: string) =>
+    text(`${column} is neither y nor n.`, 'Write y or n, or leave it empty for unknown.'),
+  unreadableInteger: (column: string) =>
+    text(`${column} is not a whole number.`, 'Write up to four digits and nothing else, or leave it empty.'),
   unreadableNumber: (column: string) =>
-    text(`${column} is not a number.`, 'Write digits with a decimal point and no unit, for example 512.4.'),
-  ragged: text('The row has another number of cells than the header.', 'Check for a missing or an unquoted separator in this row.'),
-  brokenQuote: text('A quotation mark opens in this row and is never closed.', 'Close the quotation mark, or double it inside a text.'),
-  duplicate: text('The row equals an earlier row in every column: taken once.', 'Nothing to do, unless these were two readings: then number them in the column reading.'),
+    text(
+      `${column} is not a number.`,
+      'Write digits with a decimal point and no unit, for example 512.4. Where a spreadsheet has written decimal commas, export again and import that file without opening it first.',
+    ),
+  ragged: text(
+    'The row has another number of cells than the header.',
+    'Check for a missing or an unquoted separator in this row.',
+  ),
+  brokenQuote: text(
+    'A quotation mark opens in this row and is never closed.',
+    'Close the quotation mark, or double it inside a text.',
+  ),
+  duplicate: text(
+    'The row equals an earlier row in every column: taken once.',
+    'Nothing to do, unless these were two readings: then number them in the column reading.',
+  ),
 };

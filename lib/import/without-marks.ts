@@ -1,0 +1,16 @@
+import type { Column } from './column';
+
+/** No-break and other wide spaces, zero-width characters, marks of writing direction: on screen a cell looks the same without them. */
+const MARKS = '\u00A0\u00AD\u2000-\u200F\u2028-\u202F\u205F-\u2064\u2066-\u2069\u3000\uFEFF';
+const SOME_MARK = new RegExp(`[${MARKS}]`);
+const EVERY_MARK = new RegExp(`[${MARKS}]`, 'g');
+
+/** Whether a text holds a character that cannot be seen, so that most files are not searched cell by cell. */
+export const holdsMarks = (text: string): boolean => SOME_MARK.test(text);
+
+/**
+ * A cell without what cannot be seen, for ids and for all that is read as a number, a date or a word: two spellings of
+ * an id that look alike would be two people. Other text stays as it was written.
+ */
+export const withoutMarks = (column: Column, cell: string): string =>
+  column.type === 'text' && column.name !== 'client_id' ? cell : cell.replace(EVERY_MARK, '').trim();
