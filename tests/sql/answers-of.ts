@@ -77,10 +77,7 @@ export const answersOf = async (cohort: Cohort): Promise<Readonly<Record<string,
   }
   const narrow = filterOf('ffm', { level: 80, comparable: 'strict', sex: 'F', ageFrom: 30, ageTo: 70 });
   const clients = await cohort.clients(filterOf('ffm'));
-  const details: unknown[] = [];
-  for (const { clientKey } of [clients[0], clients[clients.length >> 1]].flatMap((row) => (row ? [row] : []))) {
-    details.push(await cohort.client(clientKey, filterOf('ffm')));
-  }
+  const [someone] = clients;
   return {
     summary: cohort.summary,
     precision: { 80: cohort.precision(80), 90: cohort.precision(90), 95: cohort.precision(95) },
@@ -90,7 +87,7 @@ export const answersOf = async (cohort: Cohort): Promise<Readonly<Record<string,
     indices: await cohort.indices(filterOf('ffm')),
     contacts: await cohort.contacts(filterOf('ffm')),
     clients,
-    details,
+    client: await cohort.client(someone?.clientKey ?? 0, filterOf('ffm')),
     filtered: {
       programs: await cohort.programs(narrow, 'baseline-latest'),
       changes: await cohort.changes(narrow, 'consecutive'),

@@ -11,11 +11,28 @@ export interface Comparison {
 const TOLERANCE = 1e-9;
 const SHOWN = 20;
 
-interface Pair {
-  readonly place: string;
-  readonly a: number;
-  readonly b: number;
+/** Where a cell stands; spelled out only for a difference. */
+interface Place {
+  readonly within: Place | undefined;
+  readonly step: string | number;
 }
+
+/** One column of one kind of row: its numbers, and the quantities below it. */
+interface Quantity {
+  readonly pairs: { readonly place: Place | undefined; readonly a: number; readonly b: number }[];
+  readonly below: Map<string, Quantity>;
+}
+
+const spell = (place: Place | undefined): string =>
+  place === undefined ? '' : `${spell(place.within)}/${String(place.step)}`;
+
+const below = (quantity: Quantity, step: string): Quantity => {
+  const known = quantity.below.get(step);
+  if (known !== undefined) return known;
+  const fresh: Quantity = { pairs: [], below: new Map() };
+  quantity.below.set(step, fresh);
+  return fresh;
+};
 
 const standardDeviation = (values: readonly number[]): number => {
   if (values.length < 2) return 0;
@@ -30,43 +47,46 @@ const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
 /** A list's rows are one quantity per column, unless each row names the value it is about. */
 const quantityStep = (item: unknown): string => {
   const measure = isObject(item) ? item['measure'] : undefined;
-  return typeof measure === 'string' ? `[${measure}]` : '[]';
+  return typeof measure === 'string' ? measure : '';
 };
 
 /** Compares two answers cell by cell. */
 export const compareAnswers = (first: unknown, second: unknown): Comparison => {
-  const quantities = new Map<string, Pair[]>();
   const differences: string[] = [];
-  let others = 0;
-  const walk = (a: unknown, b: unknown, place: string, quantity: string): void => {
+  let [numbers, others, worst] = [0, 0, 0];
+  const differ = (place: Place | undefined, a: unknown, b: unknown): void => {
+    if (differences.length < SHOWN) differences.push(`${spell(place)}: ${String(a)} and ${String(b)}`);
+  };
+  const walk = (a: unknown, b: unknown, place: Place | undefined, quantity: Quantity): void => {
     if (typeof a === 'number' && typeof b === 'number') {
-      const pairs = quantities.get(quantity) ?? [];
-      pairs.push({ place, a, b });
-      quantities.set(quantity, pairs);
+      quantity.pairs.push({ place, a, b });
     } else if (Array.isArray(a) && Array.isArray(b)) {
-      if (a.length !== b.length) differences.push(`${place}: ${String(a.length)} and ${String(b.length)} rows`);
+      if (a.length !== b.length) differ({ within: place, step: 'length' }, a.length, b.length);
       a.forEach((item: unknown, index) => {
-        walk(item, b[index], `${place}[${String(index)}]`, quantity + quantityStep(item));
+        walk(item, b[index], { within: place, step: index }, below(quantity, quantityStep(item)));
       });
     } else if (isObject(a) && isObject(b)) {
-      const names = [...new Set([...Object.keys(a), ...Object.keys(b)])];
-      for (const name of names) walk(a[name], b[name], `${place}.${name}`, `${quantity}.${name}`);
+      for (const name of new Set([...Object.keys(a), ...Object.keys(b)])) {
+        walk(a[name], b[name], { within: place, step: name }, below(quantity, name));
+      }
     } else {
       others += 1;
-      if (!Object.is(a, b)) differences.push(`${place}: ${String(a)} and ${String(b)}`);
+      if (!Object.is(a, b)) differ(place, a, b);
     }
   };
-  walk(first, second, '', '');
-  let [numbers, worst] = [0, 0];
-  for (const pairs of quantities.values()) {
+  const measure = ({ pairs, below: parts }: Quantity): void => {
     const spread = standardDeviation(pairs.map(({ a }) => a));
     for (const { place, a, b } of pairs) {
       numbers += 1;
       if (a === b) continue;
       const share = Math.abs(a - b) / Math.max(Math.abs(a), Math.abs(b), spread);
       worst = Math.max(worst, share);
-      if (!(share <= TOLERANCE)) differences.push(`${place}: ${String(a)} and ${String(b)}`);
+      if (!(share <= TOLERANCE)) differ(place, a, b);
     }
-  }
-  return { differences: differences.slice(0, SHOWN), numbers, others, worst };
+    parts.forEach(measure);
+  };
+  const root: Quantity = { pairs: [], below: new Map() };
+  walk(first, second, undefined, root);
+  measure(root);
+  return { differences, numbers, others, worst };
 };

@@ -35,13 +35,17 @@ const nativeEngine = (): Engine => {
   return native.engine;
 };
 
-const same = (told: Told): void => {
-  expect(told.counts).toEqual(native.told?.counts);
+const sameTables = (tables: Told['tables'], counts: Told['counts']): void => {
+  expect(counts).toEqual(native.told?.counts);
   for (const [table, rows] of Object.entries(native.told?.tables ?? {})) {
-    const found = compareAnswers(rows, told.tables[table]);
+    const found = compareAnswers(rows, tables[table]);
     expect(found.differences, table).toEqual([]);
     expect(found.numbers + found.others, table).toBeGreaterThan(0);
   }
+};
+
+const same = (told: Told): void => {
+  sameTables(told.tables, told.counts);
   for (const [question, answer] of Object.entries(native.told?.answers ?? {})) {
     const found = compareAnswers(answer, told.answers[question]);
     expect(found.differences, question).toEqual([]);
@@ -88,11 +92,12 @@ describe('the pipeline on DuckDB-wasm', () => {
     }
   });
 
-  it('gives the same answers from readings copied row by row', async () => {
+  it('builds the same tables from readings copied row by row', async () => {
     const engine = await openWasmEngine();
     try {
       await copyReadings(nativeEngine(), engine);
-      same(await tell(engine, native.asOf));
+      await createCohort(engine, demoSettings, native.asOf);
+      sameTables(await tablesOf(engine), await rowCountsOf(engine));
     } finally {
       await engine.close();
     }

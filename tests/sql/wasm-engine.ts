@@ -6,6 +6,8 @@ import { fromDayNumber } from '../../lib/core/iso-date';
 import { bootStatements } from '../../lib/engine/boot-statements';
 import type { Cell, Engine, Row } from '../../lib/engine/types';
 
+const ROWS_PER_STATEMENT = 50;
+
 const cellOf = (field: Field, value: unknown): Cell => {
   if (value === null || value === undefined) return null;
   if (DataType.isDate(field.type)) return fromDayNumber(Number(value) / 86_400_000);
@@ -50,10 +52,13 @@ export const openWasmEngine = async (): Promise<Engine> => {
       return Promise.resolve(rowsOf(connection.query(sql)));
     },
     insert: (table, columns, rows) => {
-      const slots = columns.map(() => '?').join(', ');
-      const statement = connection.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${slots})`);
-      for (const row of rows) statement.query(...row);
-      statement.close();
+      for (let start = 0; start < rows.length; start += ROWS_PER_STATEMENT) {
+        const batch = rows.slice(start, start + ROWS_PER_STATEMENT);
+        const slots = batch.map(() => `(${columns.map(() => '?').join(', ')})`).join(', ');
+        const statement = connection.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES ${slots}`);
+        statement.query(...batch.flat());
+        statement.close();
+      }
       return Promise.resolve();
     },
     addFile: (name, bytes) => {
