@@ -47,6 +47,8 @@ export const findingText = (code: string, column: string): FindingText => {
       return words.unreadableNumber(column);
     case 'ragged':
       return words.ragged;
+    case 'too_long':
+      return words.tooLong;
     case 'broken_quote':
       return words.brokenQuote;
     default:

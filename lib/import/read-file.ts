@@ -1,15 +1,15 @@
 import type { AppError } from '../core/app-error';
 import { err, ok, type Result } from '../core/result';
 import { decodeText } from '../formats/csv/decode-text';
-import { readCsv } from '../formats/csv/read-csv';
+import { readCsv, type CsvRecord } from '../formats/csv/read-csv';
 import { COLUMNS, COLUMN_BY_NAME } from './columns';
 import { fileErrors } from './file-errors';
 import { holdsMarks, withoutMarks } from './without-marks';
 
-/** A record that cannot be a row: its fields do not fit the header. */
+/** A record that cannot be a row: its fields do not fit the header, its quotes or its length are out of order. */
 export interface RaggedRecord {
   readonly line: number;
-  readonly code: 'ragged' | 'broken_quote';
+  readonly code: 'ragged' | 'broken_quote' | 'too_long';
   readonly fields: number;
   readonly excerpt: string;
 }
@@ -28,6 +28,8 @@ export interface ReadFile {
 
 const REQUIRED = ['client_id', 'visit_date'];
 const EXCERPT = 80;
+/** The database takes no line of more than 16 MiB. */
+const LONGEST_ROW = 1_000_000;
 
 /**
  * Reads one file. `ignored` names columns that are treated as absent.
@@ -59,16 +61,20 @@ export const readFile = (
     return marked && column !== undefined ? withoutMarks(column, cell) : cell;
   };
   const broken = new Set(table.brokenQuotes);
+  const troubleOf = ({ line, fields }: CsvRecord): RaggedRecord['code'] | undefined => {
+    if (broken.has(line)) return 'broken_quote';
+    if (fields.length !== names.length) return 'ragged';
+    return fields.reduce((total, field) => total + field.length, 0) > LONGEST_ROW ? 'too_long' : undefined;
+  };
   const ragged: RaggedRecord[] = [];
   const rows: { line: number; cells: readonly string[]; extra: string }[] = [];
   for (const record of records) {
-    const code = broken.has(record.line)
-      ? 'broken_quote'
-      : record.fields.length === names.length
-        ? undefined
-        : 'ragged';
+    const code = troubleOf(record);
     if (code !== undefined) {
-      const excerpt = record.fields.join(table.delimiter).slice(0, EXCERPT);
+      const excerpt = record.fields
+        .map((field) => field.slice(0, EXCERPT))
+        .join(table.delimiter)
+        .slice(0, EXCERPT);
       ragged.push({ line: record.line, code, fields: record.fields.length, excerpt });
       continue;
     }

@@ -14,6 +14,17 @@ const startsWith = (bytes: Uint8Array, ...prefix: readonly number[]): boolean =>
 const decoded = (bytes: Uint8Array, label: string, encoding: DecodedText['encoding']): Result<DecodedText, NotText> =>
   ok({ text: new TextDecoder(label).decode(bytes), encoding });
 
+/** Characters of the bytes 0x80–0x9F. Source: WHATWG Encoding, index windows-1252. */
+const WINDOWS_1252 =
+  '\u20AC\u0081\u201A\u0192\u201E\u2026\u2020\u2021\u02C6\u2030\u0160\u2039\u0152\u008D\u017D\u008F' +
+  '\u0090\u2018\u2019\u201C\u201D\u2022\u2013\u2014\u02DC\u2122\u0161\u203A\u0153\u009D\u017E\u0178';
+
+/** Some decoders (Node 20) read windows-1252 as Latin-1, which leaves control characters in place of these. */
+const windows1252 = (bytes: Uint8Array): string =>
+  new TextDecoder('windows-1252')
+    .decode(bytes)
+    .replace(/[\u0080-\u009F]/g, (sign) => WINDOWS_1252[sign.charCodeAt(0) - 0x80] ?? sign);
+
 /** Where the NUL bytes of the first kilobytes stand: at odd places in UTF-16LE text, at even places in UTF-16BE. */
 const nulShares = (bytes: Uint8Array): { odd: number; even: number; control: number } => {
   const length = Math.min(bytes.length, 8192);
@@ -43,6 +54,6 @@ export const decodeText = (bytes: Uint8Array): Result<DecodedText, NotText> => {
   try {
     return ok({ text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'UTF-8' });
   } catch {
-    return decoded(bytes, 'windows-1252', 'Windows-1252');
+    return ok({ text: windows1252(bytes), encoding: 'Windows-1252' });
   }
 };

@@ -49,6 +49,10 @@ export const findingWords = {
     'A quotation mark opens in this row and is never closed.',
     'Close the quotation mark, or double it inside a text.',
   ),
+  tooLong: text(
+    'The row holds more than a million characters.',
+    'Look for a quotation mark that is missing in an earlier row, or shorten the text.',
+  ),
   duplicate: text(
     'The row equals an earlier row in every column: taken once.',
     'Nothing to do, unless these were two readings: then number them in the column reading.',
