@@ -37,7 +37,7 @@ const row = (more: Partial<PrecisionRow>): PrecisionRow => ({
 describe('how large a change must be', () => {
   it('is answered with the threshold and its range', () => {
     expect(repeatabilityAnswer(row({}), ffm, words, f)).toBe(
-      'A change of fat-free mass is more than this clinic’s own measurement error from 1.7\u00A0kg (1.4 to 2.2) on.',
+      'A change of fat-free mass must reach 1.7\u00A0kg (1.4 to 2.2) to be more than this clinic’s own measurement error.',
     );
   });
 
@@ -73,14 +73,16 @@ describe('repositioning alone', () => {
 });
 
 describe('the figure of thresholds', () => {
-  it('leaves out values without a threshold or its range and says the kind of the others', () => {
+  it('leaves out other units and values without a threshold or its range, and says the kind of the others', () => {
     const data = repeatabilityFigure(
       [
         row({}),
         row({ measure: 'weight', tier: 5, dfWithin: 31 }),
-        row({ measure: 'xc', lsc: null }),
-        row({ measure: 'r', lscInterval: null }),
+        row({ measure: 'smm', lsc: null }),
+        row({ measure: 'fm', lscInterval: null }),
+        row({ measure: 'r' }),
       ],
+      'kg',
       'Title',
       words,
     );

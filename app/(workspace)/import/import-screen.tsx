@@ -65,6 +65,7 @@ export const ImportScreen = () => {
           <PlanReview
             plan={plan}
             settings={settings}
+            countsTitle={words.counts.planned}
             filesTitle={words.files.title}
             updating={updating}
             onSettings={(next) => void change(next)}

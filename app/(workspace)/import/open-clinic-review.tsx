@@ -26,6 +26,7 @@ export const OpenClinicReview = () => {
       <PlanReview
         plan={session.plan}
         settings={saving ?? session.settings}
+        countsTitle={words.counts.current}
         filesTitle={words.files.current}
         updating={saving !== undefined}
         onSettings={(settings) => void save(settings)}

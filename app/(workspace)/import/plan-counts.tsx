@@ -4,8 +4,14 @@ import type { ImportPlan } from '../../../lib/import/plan';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import styles from './import-screen.module.css';
 
+interface PlanCountsProps {
+  readonly plan: ImportPlan;
+  readonly title: string;
+  readonly updating: boolean;
+}
+
 /** What becomes of the rows, as n of N. */
-export const PlanCounts = ({ plan, updating }: { readonly plan: ImportPlan; readonly updating: boolean }) => {
+export const PlanCounts = ({ plan, title, updating }: PlanCountsProps) => {
   const words = useMessages().importScreen;
   const f = useFormatters();
   const counts = [
@@ -17,9 +23,10 @@ export const PlanCounts = ({ plan, updating }: { readonly plan: ImportPlan; read
   return (
     <section
       className={`sheet stack ${updating ? (styles.updating ?? '') : ''}`}
-      aria-label={words.counts.label}
+      aria-labelledby="plan-counts"
       aria-busy={updating}
     >
+      <h2 id="plan-counts">{title}</h2>
       <dl className={styles.counts} aria-live="polite">
         {counts.map(({ name, n }) => (
           <div key={name}>

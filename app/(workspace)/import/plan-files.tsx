@@ -51,7 +51,7 @@ export const PlanFiles = ({ plan, title }: { readonly plan: ImportPlan; readonly
         columns={columns}
         rowKey={(file) => `${file.sha256}\u0000${file.name}`}
         fileName={words.fileName}
-        rowsWord={words.rowsWord}
+        rowsWord={words.rowsWord({ n: plan.files.length })}
       />
       {plan.failedFiles.map(({ name, error }) => (
         <div key={name} role="alert" className={styles.wrong}>

@@ -24,9 +24,19 @@ export const PlanFindings = ({ plan }: { readonly plan: ImportPlan }) => {
   const columns = useMemo(
     (): readonly DataColumn<Finding>[] => [
       { id: 'kind', title: words.columns.kind, value: (row) => words.kind[row.kind] },
-      { id: 'file', title: words.columns.file, value: (row) => row.file },
+      {
+        id: 'file',
+        title: words.columns.file,
+        value: (row) => row.file,
+        cell: (row) => <bdi className={styles.name}>{row.file}</bdi>,
+      },
       { id: 'line', title: words.columns.line, kind: 'number', value: (row) => row.line, width: 'narrow' },
-      { id: 'column', title: words.columns.column, value: (row) => row.column },
+      {
+        id: 'column',
+        title: words.columns.column,
+        value: (row) => row.column,
+        cell: (row) => <bdi className={styles.name}>{row.column}</bdi>,
+      },
       {
         id: 'value',
         title: words.columns.value,
@@ -60,7 +70,7 @@ export const PlanFindings = ({ plan }: { readonly plan: ImportPlan }) => {
         columns={columns}
         rowKey={(row) => [row.file, row.line, row.column, row.code].join('\u0000')}
         fileName={words.fileName}
-        rowsWord={words.rowsWord}
+        rowsWord={words.rowsWord({ n: rows.length })}
         searchLabel={words.search}
       />
       <p className={styles.notes}>{words.note}</p>

@@ -11,15 +11,16 @@ import { Questions } from './questions';
 interface PlanReviewProps {
   readonly plan: ImportPlan;
   readonly settings: Settings;
+  readonly countsTitle: string;
   readonly filesTitle: string;
   readonly updating: boolean;
   readonly onSettings: (settings: Settings) => void;
 }
 
 /** A plan as a person reads it: counts, questions, files, rows. */
-export const PlanReview = ({ plan, settings, filesTitle, updating, onSettings }: PlanReviewProps) => (
+export const PlanReview = ({ plan, settings, countsTitle, filesTitle, updating, onSettings }: PlanReviewProps) => (
   <>
-    <PlanCounts plan={plan} updating={updating} />
+    <PlanCounts plan={plan} title={countsTitle} updating={updating} />
     <Questions plan={plan} settings={settings} busy={updating} onSettings={onSettings} />
     <ProcedureQuestion plan={plan} settings={settings} busy={updating} onSettings={onSettings} />
     <PlanFiles plan={plan} title={filesTitle} />

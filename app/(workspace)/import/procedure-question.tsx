@@ -1,9 +1,10 @@
 'use client';
 
-import { useState } from 'react';
-import type { Settings } from '../../../lib/cohort/settings';
+import { useState, type ReactNode } from 'react';
+import type { Procedure, Settings } from '../../../lib/cohort/settings';
+import type { IsoDate } from '../../../lib/core/iso-date';
 import type { ImportPlan } from '../../../lib/import/plan';
-import { useMessages } from '../../_state/language-provider';
+import { useFormatters, useMessages } from '../../_state/language-provider';
 import styles from './import-screen.module.css';
 import { missingConditions } from './missing-conditions';
 import { ProcedureForm } from './procedure-form';
@@ -18,28 +19,50 @@ interface ProcedureQuestionProps {
 /** Asked once where the files record no conditions: whether the clinic measures by a written procedure. */
 export const ProcedureQuestion = ({ plan, settings, busy, onSettings }: ProcedureQuestionProps) => {
   const words = useMessages().importScreen.procedure;
+  const f = useFormatters();
   const [without, setWithout] = useState(false);
   const missing = missingConditions(plan.files);
-  const [declared] = settings.procedures;
-  if (missing.length === 0 && declared === undefined) return null;
+  const { procedures } = settings;
+  if (missing.length === 0 && procedures.length === 0) return null;
 
-  const change = (text: string, undo: () => void) => (
+  const answered = (lines: readonly string[], undo: (() => void) | undefined) => (
     <div className={styles.question}>
-      <p>{text}</p>
-      <div className={styles.buttons}>
-        <button type="button" className="button" disabled={busy} onClick={undo}>
-          {words.change}
-        </button>
-      </div>
+      {lines.map((line) => (
+        <p key={line}>
+          <bdi>{line}</bdi>
+        </p>
+      ))}
+      {undo === undefined ? null : (
+        <div className={styles.buttons}>
+          <button type="button" className="button" disabled={busy} onClick={undo}>
+            {words.change}
+          </button>
+        </div>
+      )}
     </div>
   );
-  const content = (): React.ReactNode => {
-    if (declared !== undefined)
-      return change(words.declared({ n: declared.conditions.length, initials: declared.initials }), () => {
-        onSettings({ ...settings, procedures: [] });
-      });
+  const written = (procedure: Procedure): string =>
+    words.declared({
+      n: procedure.conditions.length,
+      site: procedure.site,
+      from: procedure.from === null ? null : f.date(procedure.from as IsoDate),
+      to: procedure.to === null ? null : f.date(procedure.to as IsoDate),
+      initials: procedure.initials,
+    });
+  // A procedure for one site or period was written in the settings with care; one button must not undo it.
+  const undoable = procedures.every(({ site, from, to }) => site === null && from === null && to === null);
+  const content = (): ReactNode => {
+    if (procedures.length > 0)
+      return answered(
+        procedures.map(written),
+        undoable
+          ? () => {
+              onSettings({ ...settings, procedures: [] });
+            }
+          : undefined,
+      );
     if (without)
-      return change(words.withoutAnswered, () => {
+      return answered([words.withoutAnswered], () => {
         setWithout(false);
       });
     return (

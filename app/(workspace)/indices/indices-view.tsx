@@ -108,7 +108,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
           <p className={styles.notes}>{words.groups.note}</p>
         </div>
       </div>
-      <div className="sheet" {...rowNameHandlers(setRow)}>
+      <div className="sheet no-print" {...rowNameHandlers(setRow)}>
         <DataTable
           caption={words.points.title}
           rows={points}

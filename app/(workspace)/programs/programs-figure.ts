@@ -12,7 +12,7 @@ export const judgingThreshold = (precision: PrecisionRow | undefined): number | 
 
 /**
  * Mean changes on one axis over the error of one person. `programNames` is the clinic's whole list: a program keeps its
- * hue and shape when others are filtered away.
+ * hue and shape when others are filtered away. `narrow` shortens the counts.
  */
 export const programsFigure = (
   rows: readonly ProgramRow[],
@@ -20,6 +20,7 @@ export const programsFigure = (
   precision: PrecisionRow | undefined,
   programNames: readonly string[],
   words: Words,
+  narrow = false,
 ): ProgramIntervalsData => {
   const threshold = judgingThreshold(precision);
   return {
@@ -30,7 +31,9 @@ export const programsFigure = (
       id: row.program,
       label: row.program,
       shapeIndex: Math.max(0, programNames.indexOf(row.program)),
-      nText: words.nText({ compared: row.nComparable, pairs: row.nPairs }),
+      nText: narrow
+        ? words.count({ n: row.nComparable, of: row.nPairs })
+        : words.nText({ compared: row.nComparable, pairs: row.nPairs }),
       ...(row.mean === null || row.interval === null
         ? {}
         : { estimate: { mean: row.mean, low: row.interval[0], high: row.interval[1] } }),

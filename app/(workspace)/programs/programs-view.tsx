@@ -16,6 +16,7 @@ import { LinkedPoints } from '../../_ui/linked-points';
 import { rowNameHandlers } from '../../_ui/row-name';
 import { Sentence } from '../../_ui/sentence';
 import { useFigureContext } from '../../_ui/use-figure-context';
+import { useNarrow } from '../../_ui/use-narrow';
 import { programColumns } from './program-columns';
 import { programFinding } from './program-finding';
 import { judgingThreshold, programsFigure } from './programs-figure';
@@ -35,7 +36,8 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
   const formatters = useFormatters();
   const { cohort } = useSession();
   const { filter } = useFilter();
-  const context = useFigureContext({ width: 1080 });
+  const narrow = useNarrow();
+  const context = useFigureContext({ width: narrow ? 330 : 1080 });
   const [active, setActive] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const measure = measureById(filter.measure);
@@ -45,8 +47,8 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
 
   const spec = useMemo(() => {
     const names = cohort.summary.programs.map(({ name }) => name);
-    return buildProgramIntervals(programsFigure(rows, measure, precision, names, words), context);
-  }, [rows, measure, precision, cohort, words, context]);
+    return buildProgramIntervals(programsFigure(rows, measure, precision, names, words, narrow), context);
+  }, [rows, measure, precision, cohort, words, context, narrow]);
   const columns = useMemo(
     () => programColumns(measure, filter.level, words, formatters),
     [measure, filter.level, words, formatters],
@@ -64,7 +66,7 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
       <Sentence detail={words.notCompared} actions={choice}>
         {programFinding(rows, measure, words, formatters)}
       </Sentence>
-      <div className="sheet">
+      <div className={`sheet ${styles.figure ?? ''}`}>
         <LinkedPoints keys={linked}>
           <FigureFrame
             frame={{

@@ -64,7 +64,12 @@ export const precisionColumns = (
         </span>
       ),
     },
-    { id: 'unit', title: words.columns.unit, value: (row) => f.unit(measureById(row.measure).unit) },
+    {
+      id: 'unit',
+      title: words.columns.unit,
+      value: (row) => f.unit(measureById(row.measure).unit),
+      cell: (row) => <span className="no-wrap">{f.unit(measureById(row.measure).unit)}</span>,
+    },
     {
       id: 'kind',
       title: words.columns.kind,
@@ -77,7 +82,12 @@ export const precisionColumns = (
         </span>
       ),
     },
-    { id: 'people', title: words.columns.people, kind: 'number', value: (row) => (row.tier === 6 ? null : row.clients) },
+    {
+      id: 'people',
+      title: words.columns.people,
+      kind: 'number',
+      value: (row) => (row.tier === 6 ? null : row.clients),
+    },
     { id: 'df', title: words.columns.df, kind: 'number', value: (row) => (row.tier === 6 ? null : decisiveDf(row)) },
     size('sw', words.columns.sw, (row) => row.sw),
     size('sb', words.columns.sb, (row) => row.sb),

@@ -1,16 +1,22 @@
 import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
+import type { Ucum } from '../../../lib/core/units';
 import type { repeatability } from '../../../lib/core/messages/en/repeatability';
 import type { ErrorBarsData } from '../../../lib/figures/error-bars/spec';
 import { measureById } from '../../../lib/measures/catalogue';
 
 type Words = ReturnType<typeof repeatability>;
 
-/** LSC of every value that has one, with its range. */
-export const repeatabilityFigure = (rows: readonly PrecisionRow[], title: string, words: Words): ErrorBarsData => ({
+/** LSC with its range of every value in one unit: thresholds on one axis can be compared at a glance. */
+export const repeatabilityFigure = (
+  rows: readonly PrecisionRow[],
+  unit: Ucum,
+  title: string,
+  words: Words,
+): ErrorBarsData => ({
   title,
   values: rows.flatMap((row) => {
-    if (row.lsc === null || row.lscInterval === null || row.lsc === 0) return [];
     const measure = measureById(row.measure);
+    if (measure.unit !== unit || row.lsc === null || row.lscInterval === null || row.lsc === 0) return [];
     return [
       {
         id: row.measure,

@@ -35,10 +35,10 @@ export const RepeatabilityScreen = () => {
   const rows = cohort.precision(filter.level);
   const chosen = rows.find((one) => one.measure === filter.measure);
   const measure = measureById(filter.measure);
-  const title = words.figureTitle({ level: filter.level });
+  const title = words.figureTitle({ unit: formatters.unit(measure.unit), level: filter.level });
   const spec = useMemo(
-    () => buildErrorBars(repeatabilityFigure(rows, title, words), context),
-    [rows, title, words, context],
+    () => buildErrorBars(repeatabilityFigure(rows, measure.unit, words.columns.lsc, words), context),
+    [rows, measure, words, context],
   );
   const columns = useMemo(
     () => precisionColumns(words, (one) => messages.measures[one.measure].name, formatters),
@@ -67,7 +67,11 @@ export const RepeatabilityScreen = () => {
           <div className="sheet">
             <LinkedPoints keys={linked}>
               <FigureFrame
-                frame={{ title, subtitle: words.figureCaption, caption: tiers.map((tier) => words.tierLong[tier]).join(' ') }}
+                frame={{
+                  title,
+                  subtitle: words.figureCaption,
+                  caption: tiers.map((tier) => words.tierLong[tier]).join(' '),
+                }}
                 draw={(theme) => drawErrorBars(spec, theme)}
                 alternative={describeErrorBars(spec, context.words)}
                 table={tableErrorBars(spec, context.words)}

@@ -94,7 +94,7 @@ export const VectorsView = ({ analysis }: { readonly analysis: VectorAnalysis })
         />
         <p className={styles.notes}>{words.paired.note}</p>
       </div>
-      <div className="sheet" {...rowNameHandlers(setClient)}>
+      <div className="sheet no-print" {...rowNameHandlers(setClient)}>
         <DataTable
           caption={words.points.title}
           rows={points}

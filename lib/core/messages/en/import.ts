@@ -40,7 +40,8 @@ export const importScreen = (f: Formatters) => ({
       ? ''
       : `${f.plural(p.held, '# row waits', '# rows wait')} for an answer and can be decided later; nothing is lost.`),
   counts: {
-    label: 'What becomes of the rows',
+    planned: 'What becomes of the rows',
+    current: 'What the files of this clinic hold',
     accepted: 'accepted',
     held: 'with a question',
     refused: 'not accepted',
@@ -65,7 +66,7 @@ export const importScreen = (f: Formatters) => ({
     delimiterName: { ',': 'comma', ';': 'semicolon', '\t': 'tab', '|': 'bar' } as Readonly<Record<string, string>>,
     usedCount: (p: { used: number; of: number }) => `${f.number(p.used)} of ${f.number(p.of)}`,
     columnsOf: (p: { name: string }) => `Columns of ${p.name}`,
-    rowsWord: 'files',
+    rowsWord: (p: { n: number }) => f.plural(p.n, 'file', 'files'),
     fileName: 'files',
   },
   findings: {
@@ -87,7 +88,7 @@ export const importScreen = (f: Formatters) => ({
     shortened: (p: { text: string; length: number }) => `${p.text}… (${f.number(p.length)} characters)`,
     emptyValue: 'empty',
     note: 'Line 1 is the header. The files stay as they are: correct a value where it was recorded, export again, and import again; equal rows count once.',
-    rowsWord: 'remarks',
+    rowsWord: (p: { n: number }) => f.plural(p.n, 'remark', 'remarks'),
     search: 'Search the remarks',
     fileName: 'import-findings',
   },
@@ -122,8 +123,15 @@ export const importScreen = (f: Formatters) => ({
     initialsNote: 'Stored with the declaration.',
     declare: 'Declare the procedure',
     without: 'There is no written procedure',
-    declared: (p: { n: number; initials: string }) =>
-      `Declared: ${f.plural(p.n, '# condition', '# conditions')} by procedure, for all sites and dates (${p.initials}).`,
+    declared: (p: { n: number; site: string | null; from: string | null; to: string | null; initials: string }) => {
+      const where = p.site === null ? 'all sites' : p.site;
+      const since = p.from === null ? '' : ` from ${p.from}`;
+      const until = p.to === null ? '' : ` to ${p.to}`;
+      const when = p.from === null && p.to === null ? ', all dates' : `,${since}${until}`;
+      return `${f.plural(p.n, '# condition counts', '# conditions count')} as met by procedure: ${where}${when}${
+        p.initials === '' ? '' : ` (declared by ${p.initials})`
+      }.`;
+    },
     withoutAnswered: 'Answered: no written procedure. The conditions stay unknown.',
     needsInitials: 'Write your initials, so that it is known who declared it.',
     needsCondition: 'Choose at least one condition.',

@@ -7,8 +7,8 @@ export const repeatability = (f: Formatters) => ({
   answer: (p: { value: string; lsc: string; low: string | null; high: string | null; own: boolean }) => {
     const range = p.low === null || p.high === null ? '' : ` (${p.low} to ${p.high})`;
     return p.own
-      ? `A change of ${p.value} is more than this clinic’s own measurement error from ${p.lsc}${range} on.`
-      : `A change of ${p.value} is more than the error this clinic entered from ${p.lsc}${range} on.`;
+      ? `A change of ${p.value} must reach ${p.lsc}${range} to be more than this clinic’s own measurement error.`
+      : `A change of ${p.value} must reach ${p.lsc}${range} to be more than the error this clinic entered.`;
   },
   lowerLimit: (p: { value: string; lsc: string }) =>
     `A change of ${p.value} must be larger than ${p.lsc}; how much larger is not known here yet.`,
@@ -41,20 +41,23 @@ export const repeatability = (f: Formatters) => ({
   why: {
     title: 'Why one reading repeated at once is not enough',
     repositioning: (p: { sw: string }) =>
-      `Repositioning, s_w = ${p.sw}: what a second reading after stepping off differs by. Two readings at a visit shrink it.`,
+      `Repositioning, SD ${p.sw}: what a second reading after stepping off differs by. Two readings at a visit shrink it.`,
     betweenDays: (p: { sb: string }) =>
-      `Between days, s_b = ${p.sb}: what the same person differs by on another day, from water, food and time of day. No number of readings at one visit shrinks it.`,
+      `Between days, SD ${p.sb}: what the same person differs by on another day, from water, food and time of day. No number of readings at one visit shrinks it.`,
     compare: (p: { value: string; without: string; full: string }) =>
       `With repositioning alone, ${p.value} would seem to need only ${p.without}; with both it is ${p.full}. The difference is what would be called change without being one.`,
     noReplicates: 'No repeated readings at one visit: the two parts cannot be told apart here.',
-    formula: 'Variance of a change with k₁ and k₂ readings: 2·s_b² + s_w²·(1/k₁ + 1/k₂).',
+    formula:
+      'Variance of a change with k₁ and k₂ readings: 2·(SD between days)² + (SD of repositioning)²·(1/k₁ + 1/k₂).',
     neededWithout: 'Repositioning alone would say',
     neededWith: 'Both parts say',
   },
-  figureTitle: (p: { level: number }) =>
-    `Least significant change of every value with its range, ${f.number(p.level)} %`,
+  figureTitle: (p: { unit: string; level: number }) =>
+    p.unit === ''
+      ? `Least significant change with its range, ${f.number(p.level)} %`
+      : `Least significant change of every value in ${p.unit}, with its range, ${f.number(p.level)} %`,
   figureCaption:
-    'Line: range of the least significant change from the χ² interval of the error’s variance. Values have different units, so each is drawn as a multiple of its own least significant change.',
+    'Point: the least significant change of one person, one reading at each end. Line: its range, from the χ² interval of the error’s variance. Values in other units stand in the table.',
   tableTitle: 'Every value',
   columns: {
     value: 'Value',
@@ -67,8 +70,8 @@ export const repeatability = (f: Formatters) => ({
     lsc: 'LSC',
     lscRange: 'LSC, range',
     changed: 'Of 100 unchanged, called changed',
-    sw: 's_w, repositioning',
-    sb: 's_b, between days',
+    sw: 'SD, repositioning',
+    sb: 'SD, between days',
   },
   columnsNote:
     'PE: precision error, the SD of one reading. LSC: least significant change of one person, one reading at each end. Both in the value’s unit.',
