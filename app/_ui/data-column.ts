@@ -17,6 +17,8 @@ export interface DataColumn<Row> {
   readonly value: (row: Row) => string | number | null;
   /** What is shown, where it is more than the formatted value. */
   readonly cell?: (row: Row) => ReactNode;
+  /** Whether the column also stands on paper; it does where nothing is said. */
+  readonly printed?: boolean;
   /** Room in a long table, whose columns keep their widths while rows come and go. */
   readonly width?: 'narrow' | 'medium' | 'wide';
 }

@@ -27,7 +27,11 @@ export const DataTableHead = <Row,>({ columns, directionOf, onSort }: DataTableH
               key={column.id}
               scope="col"
               aria-sort={direction}
-              className={[isNumeric(column) ? styles.end : '', styles[column.width ?? 'medium']].join(' ')}
+              className={[
+                isNumeric(column) ? styles.end : '',
+                styles[column.width ?? 'medium'],
+                column.printed === false ? 'no-print' : '',
+              ].join(' ')}
             >
               <button
                 type="button"

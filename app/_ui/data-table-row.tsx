@@ -34,7 +34,11 @@ export const DataTableRow = <Row,>({ row, index, columns, href, active, marked, 
         return (
           <td
             key={column.id}
-            className={[isNumeric(column) ? styles.end : '', column.kind === 'date' ? styles.date : ''].join(' ')}
+            className={[
+              isNumeric(column) ? styles.end : '',
+              column.kind === 'date' ? styles.date : '',
+              column.printed === false ? 'no-print' : '',
+            ].join(' ')}
           >
             {place === 0 && href !== undefined ? (
               <FilterLink href={href} tabIndex={-1}>

@@ -5,6 +5,7 @@ import { useMessages } from '../_state/language-provider';
 import { useWorkspace } from '../_state/workspace-provider';
 import { DataLine } from './data-line';
 import { FilterBar } from './filter-bar';
+import { FilterLine } from './filter-line';
 import { Failing, Loading } from './states';
 
 /** Screens stand only inside an open clinic; until then its opening or its failure is on screen. */
@@ -27,6 +28,7 @@ export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) =>
       return (
         <Suspense>
           <FilterBar />
+          <FilterLine />
           {children}
           <DataLine />
         </Suspense>

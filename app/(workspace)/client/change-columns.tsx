@@ -1,9 +1,12 @@
-import type { ChangeRow } from '../../../lib/cohort/types/change-row';
+import type { ChangeRow, Reason } from '../../../lib/cohort/types/change-row';
 import { ResultMark } from '../../_ui/result-mark';
 import type { DataColumn } from '../../_ui/data-column';
 import type { Wording } from '../contact/change-phrase';
 
 type Column = DataColumn<ChangeRow>;
+
+/** True of every row of its value, and said once above the tables. */
+const everywhere: readonly Reason[] = ['lying_equation_standing', 'age_outside_equation'];
 
 const resultColumn = ({ messages }: Wording): Column => ({
   id: 'result',
@@ -12,18 +15,21 @@ const resultColumn = ({ messages }: Wording): Column => ({
   cell: (row) => <ResultMark result={row.result} otherwise={messages.client.notJudged} />,
 });
 
+const said = (row: ChangeRow): readonly Reason[] => row.reasons.filter((reason) => !everywhere.includes(reason));
+
 const whyColumn = ({ messages, formatters }: Wording): Column => ({
   id: 'why',
   title: messages.client.why,
+  printed: false,
   value: (row) =>
-    row.reasons.length === 0
+    said(row).length === 0
       ? messages.common.comparable[row.comparable]
-      : formatters.list(row.reasons.map((reason) => messages.reasons.short[reason])),
+      : formatters.list(said(row).map((reason) => messages.reasons.short[reason])),
 });
 
-const dates = ({ messages }: Wording): readonly Column[] => [
-  { id: 'from', title: messages.client.from, kind: 'date', value: (row) => row.from },
-  { id: 'to', title: messages.client.to, kind: 'date', value: (row) => row.to },
+const dates = ({ messages }: Wording, printed = true): readonly Column[] => [
+  { id: 'from', title: messages.client.from, kind: 'date', printed, value: (row) => row.from },
+  { id: 'to', title: messages.client.to, kind: 'date', printed, value: (row) => row.to },
 ];
 
 /** The comparisons of one value: its unit stands in the header. */
@@ -32,7 +38,7 @@ export const pairColumns = (measure: ChangeRow['measure'], wording: Wording): re
   const { unit, decimals } = wording.valueWords(measure).measure;
   return [
     ...dates(wording),
-    { id: 'purpose', title: words.kind, value: (row) => words.purpose[row.purpose] },
+    { id: 'purpose', title: words.kind, printed: false, value: (row) => words.purpose[row.purpose] },
     { id: 'change', title: words.change, kind: 'change', unit, digits: decimals, value: (row) => row.change },
     { id: 'error', title: words.error, kind: 'number', unit, digits: decimals, value: (row) => row.lsc },
     resultColumn(wording),
@@ -49,7 +55,7 @@ export const latestColumns = (wording: Wording): readonly Column[] => {
   return [
     { id: 'value', title: words.value, value: (row) => valueWords(row.measure).title },
     { id: 'unit', title: words.unit, value: (row) => formatters.unit(unitOf(row)) },
-    ...dates(wording),
+    ...dates(wording, false),
     {
       id: 'change',
       title: words.change,

@@ -44,22 +44,26 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
         </div>
       </div>
       <div className={styles.tables}>
-        <DataTable
-          caption={words.pairs({ value: valueWords(measure).name })}
-          rows={detail.pairs}
-          columns={pairs}
-          rowKey={keyOf}
-          fileName="client-comparisons"
-          rowsWord={words.pairsWord}
-        />
-        <DataTable
-          caption={words.latest}
-          rows={detail.latestChanges}
-          columns={latest}
-          rowKey={keyOf}
-          fileName="client-latest-changes"
-          rowsWord={words.latestWord}
-        />
+        <div className="sheet">
+          <DataTable
+            caption={words.pairs({ value: valueWords(measure).name })}
+            rows={detail.pairs}
+            columns={pairs}
+            rowKey={keyOf}
+            fileName="client-comparisons"
+            rowsWord={words.pairsWord}
+          />
+        </div>
+        <div className="sheet">
+          <DataTable
+            caption={words.latest}
+            rows={detail.latestChanges}
+            columns={latest}
+            rowKey={keyOf}
+            fileName="client-latest-changes"
+            rowsWord={words.latestWord}
+          />
+        </div>
       </div>
     </article>
   );

@@ -12,7 +12,6 @@ export const filter = (f: Formatters) => ({
     caution: '… and with a caution',
     all: 'all pairs',
   },
-  pairsCount: (p: { name: string; n: number }) => `${p.name} (${f.number(p.n)})`,
   program: 'Program',
   site: 'Site',
   sex: 'Sex',
@@ -21,6 +20,11 @@ export const filter = (f: Formatters) => ({
   all: 'all',
   sexes: { F: 'women', M: 'men' },
   reset: 'Show all again',
-  people: 'People',
   peopleAll: 'all people',
+  ages: (p: { from: number | null; to: number | null }) =>
+    p.from === null
+      ? `up to ${f.number(p.to ?? 0)} years`
+      : p.to === null
+        ? `from ${f.number(p.from)} years`
+        : `${f.number(p.from)} to ${f.number(p.to)} years`,
 });
