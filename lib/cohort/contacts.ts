@@ -51,7 +51,7 @@ const number = (row: Row, name: string): number => Number(row[name] ?? 0);
 /** f·√V(k₁,k₂) of a value at this level; null where it has no threshold. */
 const lscFor = (precision: readonly PrecisionRow[], measure: string, k1: number, k2: number): number | null => {
   const found = precision.find((entry) => entry.measure === measure);
-  if (found?.factor == null || found.twoBetween === null || found.within === null) return null;
+  if (found === undefined || found.factor === null || found.twoBetween === null || found.within === null) return null;
   return found.factor * Math.sqrt(found.twoBetween + found.within * (1 / k1 + 1 / k2));
 };
 
@@ -166,7 +166,7 @@ const againRow = (candidate: Candidate, why: AgainReason): MeasureAgainRow => {
 
 const byErrorAlone = (checked: number, context: Context, level: number): ContactLists['byErrorAlone'] => {
   const lean = context.precision.find((entry) => entry.measure === context.lean);
-  if (lean?.changedPer100 == null || lean.tier > 2) return null;
+  if (lean === undefined || lean.changedPer100 === null || lean.tier > 2) return null;
   const [low, high] = lean.changedPer100;
   return { about: (checked * (1 - level / 100)) / 2, from: (checked * low) / 200, to: (checked * high) / 200 };
 };

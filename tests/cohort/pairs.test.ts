@@ -247,6 +247,15 @@ describe('a series', () => {
     expect((await latestOf(cohort, 'a', 'h2_r')).valueFrom).toBeCloseTo(176 ** 2 / 500, 9);
   });
 
+  test('counts the height of a visit once, however many readings the visit has', async () => {
+    const heights = ['174.0', '176.0', '178.0'].map((height, index) =>
+      reading('a', `2025-0${String(index + 1)}-06`, { height_cm: height }),
+    );
+    const again = [2, 3, 4].map((number) => reading('a', '2025-03-06', { height_cm: '178.0', reading: number }));
+    const cohort = await cohortOf(engine, [...heights, ...again]);
+    expect((await latestOf(cohort, 'a', 'h2_r')).valueTo).toBeCloseTo(176 ** 2 / 500, 9);
+  });
+
   test('prefers measured heights to those entered or reported', async () => {
     const rows = [
       reading('a', '2025-01-06', { height_cm: '170.0', height_source: 'reported' }),

@@ -6,7 +6,7 @@ export const completedYears = (birth: string, at: string): string =>
 
 /**
  * One row per client: the sex coding of most visits (ties: the first), the birth date of most rows (a birth year stands
- * for 1 July), the median of the measured adult heights as series height.
+ * for 1 July), the median of the measured adult heights, one a visit (its first reading's), as series height.
  */
 export const clientsStatement = `CREATE OR REPLACE TABLE clients AS
 WITH seen AS (
@@ -37,16 +37,21 @@ known AS (
   LEFT JOIN client_answers AS a ON a.client_id = n.client_id
 ),
 aged AS (
-  SELECT k.client_key, s.height_cm, s.height_source,
+  SELECT k.client_key, s.reading_key, s.visit_date, s.visit_purpose, s.height_cm,
+    CASE WHEN COALESCE(s.height_source, 'measured') = 'measured' THEN s.height_cm END AS measured_cm,
     COALESCE(${completedYears('k.birth_ref', 's.visit_date')}, CAST(FLOOR(s.age_years) AS INTEGER)) AS completed_age
   FROM known AS k JOIN seen AS s ON s.client_key = k.client_key
 ),
+visit_heights AS (
+  SELECT client_key, measured_cm, height_cm, ROW_NUMBER() OVER (
+    PARTITION BY client_key, visit_date, visit_purpose
+    ORDER BY CASE WHEN measured_cm IS NULL THEN 1 ELSE 0 END, reading_key) AS place
+  FROM aged WHERE COALESCE(completed_age, 18) >= 18 AND height_cm IS NOT NULL
+),
 heights AS (
-  SELECT client_key,
-    PERCENTILE_CONT(0.5) WITHIN GROUP (ORDER BY CASE WHEN COALESCE(height_source, 'measured') = 'measured'
-      THEN height_cm END) AS measured_cm,
+  SELECT client_key, PERCENTILE_CONT(0.5) WITHIN GROUP (ORDER BY measured_cm) AS measured_cm,
     PERCENTILE_CONT(0.5) WITHIN GROUP (ORDER BY height_cm) AS any_cm
-  FROM aged WHERE COALESCE(completed_age, 18) >= 18 GROUP BY client_key
+  FROM visit_heights WHERE place = 1 GROUP BY client_key
 )
 SELECT k.*, COALESCE(h.measured_cm, h.any_cm) AS series_height_cm
 FROM known AS k LEFT JOIN heights AS h ON h.client_key = k.client_key`;

@@ -1,7 +1,9 @@
 import { measureById } from '../../measures/catalogue';
 import type { MeasureId } from '../../measures/measure-id';
 import { CHANGE_COLUMNS } from '../change-row-from';
+import { guardMask, guardsOf } from '../../measures/guard';
 import { basisOf } from '../basis';
+import { isExported } from '../is-exported';
 import { changeRows } from './change-sql';
 
 /** A client stands on a list for six weeks after the last visit. */
@@ -16,6 +18,8 @@ const CONFIRM_DAYS = 14;
 export const contactCandidatesQuery = (lean: MeasureId): string => {
   const measure = measureById(lean);
   const k = basisOf(measure).column;
+  const rank = isExported(measure) ? 'c.pair_rank_exported' : 'c.pair_rank';
+  const stopped = String(guardMask(guardsOf(measure).stop));
   return `WITH ${changeRows(measure)},
 recent AS (
   SELECT r.*, e.program_start, a.weight AS weight_from, b.weight AS weight_to,
@@ -36,7 +40,8 @@ before AS (
   WHERE q.place = 1 GROUP BY q.client_key, q.to_no
 ),
 other AS (
-  SELECT c.client_key, c.to_no, c.from_no, c.pair_rank FROM pairs AS c WHERE c.purpose = 0 AND c.bases & ${String(1 << basisOf(measure).index)} <> 0
+  SELECT c.client_key, c.to_no, c.from_no, CASE WHEN c.guards & ${stopped} <> 0 THEN 3 ELSE ${rank} END AS pair_rank
+  FROM pairs AS c WHERE c.purpose = 0 AND c.bases & ${String(1 << basisOf(measure).index)} <> 0
 )
 SELECT ${CHANGE_COLUMNS}, r.program_start, r.weight_to - r.weight_from AS weight_change,
   r.bare_to - r.bare_from AS bare_change, r.phase_to - r.phase_from AS phase_change,

@@ -1,0 +1,234 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openNodeEngine } from '../../lib/engine/node';
+import type { Engine } from '../../lib/engine/types';
+import { MEASURE_IDS, type MeasureId } from '../../lib/measures/measure-id';
+import { cohortOf, filterFor, latestOf, pairsOf, reading, without, type Cells } from './small-clinic';
+
+let engine: Engine;
+beforeAll(async () => {
+  engine = await openNodeEngine();
+});
+afterAll(() => engine.close());
+
+const START = '2025-01-06';
+const LATER = '2025-06-06';
+const EXPORTED: Cells = {
+  ffm_kg: '58.0',
+  fm_kg: '22.0',
+  smm_kg: '28.0',
+  tbw_l: '42.0',
+  ecw_l: '17.0',
+  phase_angle_deg: '5.7',
+};
+
+const ELECTRICAL: readonly MeasureId[] = ['r', 'xc', 'z', 'phase_angle', 'r_h', 'xc_h', 'h2_r', 'phase_angle_exported'];
+const COMPUTED: readonly MeasureId[] = ['ffm', 'fm', 'fat_percent', 'ffmi', 'fmi', 'smm', 'smi'];
+const OF_THE_DEVICE: readonly MeasureId[] = [
+  'ffm_exported',
+  'fm_exported',
+  'smm_exported',
+  'tbw_exported',
+  'ecw_exported',
+];
+
+/** The values that a guard of this kind catches, of all values, under the most open setting. */
+const caught = async (kind: 'stop' | 'hold', code: string, from: Cells, to: Cells): Promise<readonly MeasureId[]> => {
+  const cohort = await cohortOf(engine, [
+    { ...reading('a', START), ...EXPORTED, ...from },
+    { ...reading('a', LATER), ...EXPORTED, ...to },
+  ]);
+  const found: MeasureId[] = [];
+  for (const measure of MEASURE_IDS) {
+    const [row] = await pairsOf(cohort, 'a', measure, 'baseline-latest', { comparable: 'all' });
+    if (row?.guard !== kind) continue;
+    expect(row.result).toBeNull();
+    expect(row.reasons).toContain(code);
+    found.push(measure);
+  }
+  return found;
+};
+
+const atEitherEndAndBoth = async (
+  kind: 'stop' | 'hold',
+  code: string,
+  cells: Cells,
+): Promise<readonly (readonly MeasureId[])[]> => [
+  await caught(kind, code, cells, {}),
+  await caught(kind, code, {}, cells),
+  await caught(kind, code, cells, cells),
+];
+
+const inOrder = (...ids: readonly (readonly MeasureId[])[]): readonly MeasureId[] =>
+  MEASURE_IDS.filter((id) => ids.flat().includes(id));
+
+describe('stops at one end, at the other and at both', () => {
+  test.each([
+    ['oedema', 'fluid', { oedema: 'y' }],
+    ['ascites', 'fluid', { fluid_condition: 'ascites' }],
+    ['heart failure', 'fluid', { fluid_condition: 'heart_failure' }],
+    ['cirrhosis', 'fluid', { fluid_condition: 'cirrhosis' }],
+    ['an infusion', 'fluid', { fluid_condition: 'infusion' }],
+    ['haemodialysis', 'dialysis', { dialysis: 'haemo', hours_since_dialysis: 4 }],
+    ['peritoneal dialysis', 'dialysis', { dialysis: 'peritoneal' }],
+  ] as const)(
+    '%s stops composition, computed or exported, and leaves weight and the vector',
+    async (_what, code, cells) => {
+      const expected = inOrder(COMPUTED, OF_THE_DEVICE);
+      expect(await atEitherEndAndBoth('stop', code, cells)).toEqual([expected, expected, expected]);
+    },
+  );
+
+  test.each([
+    ['an amputation', { amputation_or_limb_loss: 'y' }],
+    ['a large metal implant', { large_metal_implant: 'y' }],
+    ['a condition of one side', { one_sided_condition: 'y' }],
+  ] as const)('%s stops whole-body values, body mass index too, and leaves weight', async (_what, cells) => {
+    const expected = inOrder(['bmi'], ELECTRICAL, COMPUTED, OF_THE_DEVICE);
+    expect(await atEitherEndAndBoth('stop', 'body_geometry', cells)).toEqual([expected, expected, expected]);
+  });
+
+  test.each([
+    ['pregnancy', 'pregnancy', { sex: 'F', pregnant: 'y' }],
+    ['eleven weeks after birth', 'pregnancy', { sex: 'F', weeks_after_birth: 11.9 }],
+    ['being under 18', 'under_18', { birth_date: '2010-05-05' }],
+  ] as const)('%s stops every value', async (_what, code, cells) => {
+    const [base, , both] = await atEitherEndAndBoth('stop', code, cells);
+    expect(base).toEqual(MEASURE_IDS);
+    expect(both).toEqual(MEASURE_IDS);
+  });
+
+  test('twelve weeks after birth nothing is stopped', async () => {
+    expect(await caught('stop', 'pregnancy', { weeks_after_birth: 12 }, { weeks_after_birth: 30 })).toEqual([]);
+  });
+
+  test('the eighteenth birthday ends the stop at that visit, not for the pair with one before it', async () => {
+    const rows = ['2025-05-04', '2025-05-05', '2025-08-01'].map((date) =>
+      reading('a', date, { birth_date: '2007-05-05', program_start: '2025-05-04' }),
+    );
+    const cohort = await cohortOf(engine, rows);
+    expect((await pairsOf(cohort, 'a', 'weight', 'consecutive')).map((row) => row.guard)).toEqual(['stop', 'none']);
+  });
+
+  test('another electrode path or frequency than the equation’s stops what it computes', async () => {
+    for (const cells of [{ electrode_path: 'foot-to-foot' }, { frequency_khz: 100 }]) {
+      expect(await caught('stop', 'not_the_equations_path', cells, cells)).toEqual(COMPUTED);
+    }
+  });
+});
+
+describe('pregnancy between two visits', () => {
+  const [first, middle, last] = [
+    reading('a', START, { sex: 'F' }),
+    reading('a', '2025-03-06', { sex: 'F', pregnant: 'y' }),
+    reading('a', LATER, { sex: 'F', weeks_after_birth: 16 }),
+  ];
+
+  test('stops the pair that spans it', async () => {
+    const row = await latestOf(await cohortOf(engine, [first, middle, last]), 'a', 'weight');
+    expect(row).toMatchObject({
+      from: START,
+      to: LATER,
+      guard: 'stop',
+      result: null,
+      reasons: ['pregnancy', 'no_error_study'],
+    });
+  });
+
+  test('leaves the pair that does not, and one without any', async () => {
+    const after = reading('a', '2025-09-06', { sex: 'F', weeks_after_birth: 29 });
+    const cohort = await cohortOf(engine, [first, middle, last, after]);
+    expect((await pairsOf(cohort, 'a', 'weight', 'consecutive')).map((row) => row.guard)).toEqual([
+      'stop',
+      'stop',
+      'none',
+    ]);
+    expect((await latestOf(await cohortOf(engine, [first, last]), 'a', 'weight')).guard).toBe('none');
+  });
+});
+
+describe('holds', () => {
+  /** Weight that gives a body mass index at 176 cm. */
+  const weightFor = (bmi: number): Cells => ({ weight_kg: (bmi * 1.76 ** 2).toFixed(2) });
+  const kyle = ['ffm', 'fm', 'fat_percent', 'ffmi', 'fmi'] as const;
+  const janssen = ['smm', 'smi'] as const;
+
+  test('a body mass index outside the group of the equation holds what it computes: 17.0 to 33.8 for fat-free mass', async () => {
+    expect(await caught('hold', 'bmi_outside_equation', weightFor(33.9), weightFor(30))).toEqual(kyle);
+    expect(await caught('hold', 'bmi_outside_equation', weightFor(30), weightFor(33.9))).toEqual(kyle);
+    expect(await caught('hold', 'bmi_outside_equation', weightFor(16.9), weightFor(16.9))).toEqual(kyle);
+    expect(await caught('hold', 'bmi_outside_equation', weightFor(33.7), weightFor(17.1))).toEqual([]);
+  });
+
+  test('one outside 16 to 34 holds muscle and what the device exported too; weight and the electrical values are judged', async () => {
+    const expected = inOrder(kyle, janssen, OF_THE_DEVICE);
+    expect(await caught('hold', 'bmi_outside_16_34', weightFor(34.1), weightFor(30))).toEqual(expected);
+    expect(await caught('hold', 'bmi_outside_16_34', weightFor(20), weightFor(15.9))).toEqual(expected);
+  });
+
+  test('a stop outweighs a hold', async () => {
+    const cohort = await cohortOf(engine, [
+      reading('a', START, weightFor(40)),
+      reading('a', LATER, { ...weightFor(40), oedema: 'y' }),
+    ]);
+    expect(await latestOf(cohort, 'a', 'ffm')).toMatchObject({ guard: 'stop', result: null });
+  });
+});
+
+describe('notes', () => {
+  const noted = async (from: Cells, to: Cells, measure: MeasureId = 'ffm', later = LATER) => {
+    const cohort = await cohortOf(engine, [
+      { ...reading('a', START), ...from },
+      { ...reading('a', later), ...to },
+    ]);
+    const row = await latestOf(cohort, 'a', measure);
+    return [row.guard, row.reasons.filter((reason) => reason !== 'no_error_study')];
+  };
+
+  test('an equation made lying, measured standing', async () => {
+    expect(await noted({}, {})).toEqual(['none', []]);
+    expect(await noted({ posture: 'standing' }, { posture: 'standing' })).toEqual([
+      'note',
+      ['lying_equation_standing'],
+    ]);
+    expect(await noted({ posture: 'standing' }, { posture: 'standing' }, 'r_h')).toEqual(['none', []]);
+  });
+
+  test('an age outside the equation’s group', async () => {
+    expect(await noted({ birth_date: '1929-05-05' }, { birth_date: '1929-05-05' })).toEqual([
+      'note',
+      ['age_outside_equation'],
+    ]);
+    expect(await noted({ birth_date: '1931-05-05' }, { birth_date: '1931-05-05' })).toEqual(['none', []]);
+  });
+
+  test('weight lost at one percent a week or faster', async () => {
+    // One percent a week of 80 kg is 1.6 kg in two weeks.
+    expect(await noted({}, { weight_kg: '78.3' }, 'weight', '2025-01-20')).toEqual(['note', ['fast_weight_loss']]);
+    expect(await noted({}, { weight_kg: '78.5' }, 'weight', '2025-01-20')).toEqual(['none', []]);
+    expect(await noted({}, { weight_kg: '81.6' }, 'weight', '2025-01-20')).toEqual(['none', []]);
+  });
+});
+
+test('held and stopped pairs are counted apart, and the counts of a program sum to its pairs', async () => {
+  const rows = [
+    reading('plain', START),
+    reading('plain', LATER),
+    reading('fed', START),
+    reading('fed', LATER, { fasted_h: 1 }),
+    reading('heavy', START, { weight_kg: '120.0' }),
+    reading('heavy', LATER, { weight_kg: '119.0' }),
+    reading('swollen', START, { oedema: 'y' }),
+    reading('swollen', LATER, { oedema: 'y' }),
+    reading('alone', START),
+    without(reading('bare', START), 'r_ohm', 'xc_ohm'),
+    reading('bare', LATER),
+  ];
+  const cohort = await cohortOf(engine, rows);
+  for (const comparable of ['strict', 'all'] as const) {
+    const [row] = await cohort.programs(filterFor('ffm', { comparable }), 'baseline-latest');
+    expect(row).toMatchObject({ nClients: 6, nPairs: 4, held: 1, stopped: 1, up: 0, down: 0, within: 0 });
+    expect([row?.nComparable, row?.cannotCompare, row?.noThreshold]).toEqual(
+      comparable === 'strict' ? [1, 1, 1] : [2, 0, 2],
+    );
+  }
+});
