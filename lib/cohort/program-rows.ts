@@ -34,11 +34,12 @@ counts AS (
 enrolled AS (
   SELECT e.program, COUNT(DISTINCT e.client_key) AS n_clients
   FROM enrolments AS e
-  JOIN enrolment_latest AS l ON l.enrolment_no = e.enrolment_no
-  JOIN visits AS v ON v.client_key = l.client_key AND v.visit_no = l.latest_no
+  JOIN clients AS c ON c.client_key = e.client_key
+  LEFT JOIN enrolment_latest AS l ON l.enrolment_no = e.enrolment_no
+  LEFT JOIN visits AS v ON v.client_key = l.client_key AND v.visit_no = l.latest_no
   CROSS JOIN filter AS f
   WHERE (f.program IS NULL OR e.program = f.program) AND (f.site IS NULL OR v.site = f.site)
-    AND (f.sex IS NULL OR v.sex = f.sex) AND (f.age_from IS NULL OR v.completed_age >= f.age_from)
+    AND (f.sex IS NULL OR c.sex = f.sex) AND (f.age_from IS NULL OR v.completed_age >= f.age_from)
     AND (f.age_to IS NULL OR v.completed_age <= f.age_to)
   GROUP BY e.program
 ),
