@@ -90,6 +90,9 @@ const insertRows = async (
   const size = Math.max(1, Math.floor(VALUES_PER_STATEMENT / columns.length));
   for (let start = 0; start < rows.length; start += size) {
     const batch = rows.slice(start, start + size);
+    if (batch.some((row) => row.some((cell) => typeof cell === 'string' && cell.includes('\u0000')))) {
+      throw new Error(`PostgreSQL stores no text with a NUL character; ${table} was not filled`);
+    }
     const slots = batch.map(
       (_, row) => `(${columns.map((__, column) => `$${String(row * columns.length + column + 1)}`).join(', ')})`,
     );

@@ -4,6 +4,7 @@ import type { Measure } from '../../measures/measure';
 import { basisOf } from '../basis';
 import { isExported } from '../is-exported';
 import { changeTerms, TERM_PARTS } from './change-terms-sql';
+import { reciprocal } from './reciprocal';
 
 const when = (condition: string, bit: number): string => `(CASE WHEN ${condition} THEN ${String(bit)} ELSE 0 END)`;
 
@@ -38,8 +39,8 @@ const ownGuards = (measure: Measure): string => {
   return parts.join(' | ');
 };
 
-/** Up, down or within: d ≠ 0 and |d| ≥ LSC − 1e-9·max(|x₁|, |x₂|, LSC). */
-const beyond = (from: string, to: string, lsc: string): string =>
+/** SQL of the direction (1 up, −1 down, 0 within, NULL without a threshold): beyond is d ≠ 0 and |d| ≥ LSC − 1e-9·max(|x₁|, |x₂|, LSC). */
+export const beyond = (from: string, to: string, lsc: string): string =>
   `CASE WHEN ${lsc} IS NULL OR ${from} IS NULL OR ${to} IS NULL THEN NULL
     WHEN ${to} - ${from} <> 0 AND ABS(${to} - ${from}) >= ${lsc} - 1E-9 * GREATEST(ABS(${from}), ABS(${to}), ${lsc})
     THEN CASE WHEN ${to} > ${from} THEN 1 ELSE -1 END ELSE 0 END`;
@@ -48,7 +49,7 @@ const beyond = (from: string, to: string, lsc: string): string =>
 const LOWER_LIMIT_TIER = 5;
 
 const lscOf = (threshold: string, basis: string): string =>
-  `${threshold}.factor * SQRT(${threshold}.two_between + ${threshold}.within_variance * (1E0 / NULLIF(a.${basis}, 0) + 1E0 / NULLIF(b.${basis}, 0)))`;
+  `${threshold}.factor * SQRT(${threshold}.two_between + ${threshold}.within_variance * (${reciprocal(`a.${basis}`)} + ${reciprocal(`b.${basis}`)}))`;
 
 const joinThreshold = (name: string, measure: string): string =>
   `LEFT JOIN thresholds AS ${name} ON ${name}.measure = '${measure}' AND ${name}.level = f.level`;

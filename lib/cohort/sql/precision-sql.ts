@@ -6,6 +6,7 @@ import { basisOf } from '../basis';
 import { isExported } from '../is-exported';
 import { gradeMasks } from '../rules-in-force';
 import { rankExpression } from './pairs-sql';
+import { reciprocal } from './reciprocal';
 import { brokenByPair } from './rule-masks-sql';
 
 const DAY = "(v.visit_date - CAST('2000-01-01' AS DATE))";
@@ -18,7 +19,7 @@ export const withinSumsQuery = `SELECT ${ALL_MEASURES.map((measure) => {
   const k = `v.${basisOf(measure).column}`;
   const squared = `(r.${measure.id} - v.${measure.id}) * (r.${measure.id} - v.${measure.id})`;
   return `SUM(CASE WHEN ${k} >= 2 THEN ${squared} END) AS ss_${measure.id},
-  SUM(CASE WHEN ${k} >= 2 AND r.${measure.id} IS NOT NULL THEN CAST(${k} - 1 AS DOUBLE PRECISION) / ${k} END) AS df_${measure.id},
+  SUM(CASE WHEN ${k} >= 2 AND r.${measure.id} IS NOT NULL THEN CAST(${k} - 1 AS DOUBLE PRECISION) / NULLIF(${k}, 0) END) AS df_${measure.id},
   COUNT(DISTINCT CASE WHEN ${k} >= 2 THEN v.client_key END) AS people_${measure.id}`;
 }).join(',\n  ')}
 FROM visits AS v
@@ -92,7 +93,7 @@ const member = (measure: Measure): string =>
 export const betweenSumsQuery = `WITH member_values AS (
   SELECT s.client_key, s.start_day, ${ALL_MEASURES.map(
     (measure) =>
-      `${member(measure)} AS ${measure.id}, 1E0 / NULLIF(v.${basisOf(measure).column}, 0) AS ik_${measure.id}`,
+      `${member(measure)} AS ${measure.id}, ${reciprocal(`v.${basisOf(measure).column}`)} AS ik_${measure.id}`,
   ).join(', ')}
   FROM study_visits AS s JOIN visits AS v ON v.client_key = s.client_key AND v.visit_no = s.visit_no
 ),

@@ -52,7 +52,7 @@ WITH known AS (
     r.acute_illness, r.medication_changed,
     COALESCE(${completedYears('c.birth_ref', 'r.visit_date')}, CAST(FLOOR(r.age_years) AS INTEGER)) AS completed_age,
     COALESCE(CAST(r.visit_date - c.birth_ref AS DOUBLE PRECISION) / 365.25E0, r.age_years) AS age_years,
-    c.series_height_cm, CASE c.sex WHEN 'M' THEN 1E0 WHEN 'F' THEN 0E0 END AS sex_male
+    c.series_height_cm, CAST(CASE c.sex WHEN 'M' THEN 1 WHEN 'F' THEN 0 END AS DOUBLE PRECISION) AS sex_male
   FROM readings AS r
   JOIN clients AS c ON c.client_key = r.client_key
   CROSS JOIN params AS p

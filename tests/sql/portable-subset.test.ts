@@ -1,0 +1,82 @@
+import { readFileSync } from 'node:fs';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createCohort } from '../../lib/cohort/create-cohort';
+import { settingsSchema } from '../../lib/cohort/settings';
+import { contactCandidatesQuery, stripQuery } from '../../lib/cohort/sql/contacts-sql';
+import { openNodeEngine } from '../../lib/engine/node';
+import type { Engine } from '../../lib/engine/types';
+import { MEASURE_IDS } from '../../lib/measures/measure-id';
+import { answersOf } from './answers-of';
+import { demoSettings, importBytes } from './demo-clinic';
+import { forbiddenIn, FORBIDDEN, wordsIn } from './portable-subset';
+import { recordingEngine } from './recording-engine';
+
+const firstLines = (count: number): Uint8Array => {
+  const text = readFileSync(new URL('../../sample-data/visits.csv', import.meta.url), 'utf8');
+  return new TextEncoder().encode(text.split('\n').slice(0, count).join('\n'));
+};
+
+const spoken = new Set<string>();
+const open: { engine?: Engine } = {};
+
+beforeAll(async () => {
+  open.engine = await openNodeEngine();
+  const plan = await importBytes(open.engine, 'visits.csv', firstLines(400));
+  const { engine, texts } = recordingEngine(open.engine);
+  const asOf = plan.lastVisit;
+  if (asOf === null) throw new Error('no visit was imported');
+  const severe = settingsSchema.parse({
+    ...demoSettings,
+    rules: [
+      { id: 'fasting', grade: 'no', limit: 1.5 },
+      { id: 'posture', grade: 'off' },
+    ],
+  });
+  await createCohort(engine, severe, asOf);
+  await answersOf(await createCohort(engine, demoSettings, asOf));
+  for (const text of texts) spoken.add(text);
+  for (const measure of MEASURE_IDS) spoken.add(contactCandidatesQuery(measure)).add(stripQuery(measure));
+});
+
+afterAll(async () => {
+  await open.engine?.close();
+});
+
+describe('every text that the pipeline speaks', () => {
+  it('was heard: each table and each value', () => {
+    expect(spoken.size).toBeGreaterThan(80);
+    for (const table of ['clients', 'reading_values', 'visits', 'enrolments', 'pairs', 'study_visits']) {
+      expect([...spoken].some((text) => text.startsWith(`CREATE OR REPLACE TABLE ${table} AS`))).toBe(true);
+    }
+    for (const measure of MEASURE_IDS) {
+      expect([...spoken].some((text) => text.includes(`a.${measure} AS value_from`))).toBe(true);
+    }
+  });
+
+  it('stays in the subset that DuckDB and PostgreSQL share', () => {
+    const found = [...spoken].flatMap((text) => forbiddenIn(text).map((name) => `${name}: ${text.slice(0, 120)}`));
+    expect(found).toEqual([]);
+  });
+
+  it('holds no value of the settings or the data, only words of the catalogue', () => {
+    const words = new Set([...spoken].flatMap(wordsIn));
+    expect([...words].filter((word) => !/^[a-z0-9 -]*$|^[FM]$/.test(word.replaceAll('_', '')))).toEqual([]);
+    const own = [...demoSettings.programs.map(({ name }) => name), demoSettings.checkUpsProgram];
+    expect(own.filter((name) => words.has(name))).toEqual([]);
+    expect(own.length).toBeGreaterThan(1);
+  });
+});
+
+describe('the check itself', () => {
+  it.each(FORBIDDEN)('finds $name', ({ name, example }) => {
+    expect(forbiddenIn(example)).toContain(name);
+  });
+
+  it('lets pass what both share, and words between quotes', () => {
+    expect(
+      forbiddenIn(
+        'SELECT a & ~b, 0.5E0 * x / NULLIF(y, 0), x / 100E0, COUNT(*) FILTER (WHERE c = \'ROUND("x")\') FROM t ORDER BY x DESC NULLS LAST',
+      ),
+    ).toEqual([]);
+  });
+});
