@@ -5,7 +5,7 @@ import { SI_UNITS, shownUnit, type Ucum, type UnitPreference } from './units';
 export interface Formatters {
   readonly locale: string;
   readonly units: UnitPreference;
-  /** A number with exactly `digits` decimals. */
+  /** A number with exactly `digits` decimals; what rounds to zero has no sign. */
   number(value: number, digits?: number): string;
   /** A change: always with a sign, a true minus, zero without one. */
   signed(value: number, digits?: number): string;
@@ -13,7 +13,7 @@ export interface Formatters {
   percent(share: number, digits?: number): string;
   /** `4 March 2025`. */
   date(date: IsoDate): string;
-  /** `4 Mar 2025`, for tables; never wraps. */
+  /** `4 Mar 2025`, for tables. */
   dateShort(date: IsoDate): string;
   /** `4 Mar`, for axes. */
   dayMonth(date: IsoDate): string;
@@ -58,9 +58,13 @@ export const createFormatters = (locale = 'en-GB', units: UnitPreference = SI_UN
     maximumFractionDigits: digits,
   });
   const number = (value: number, digits = 0): string =>
-    numberFormat(fixed(digits)).format(value).replace('-', MINUS);
+    numberFormat({ ...fixed(digits), signDisplay: 'negative' })
+      .format(value)
+      .replace('-', MINUS);
   const signed = (value: number, digits = 0): string =>
-    numberFormat({ ...fixed(digits), signDisplay: 'exceptZero' }).format(value).replace('-', MINUS);
+    numberFormat({ ...fixed(digits), signDisplay: 'exceptZero' })
+      .format(value)
+      .replace('-', MINUS);
   const shown = (unit: Ucum): ReturnType<typeof shownUnit> => shownUnit(unit, units);
   const quantity = (value: number, unit: Ucum, digits: number): string => {
     const { label, factor } = shown(unit);
