@@ -15,6 +15,8 @@ export interface ValueWords {
   readonly title: string;
   /** A size without sign, with its unit. */
   readonly amount: (value: number) => string;
+  /** Two sizes, with one more decimal where they would read the same and are not. */
+  readonly amounts: (first: number, second: number) => readonly [string, string];
   /** A change with sign and unit. */
   readonly change: (value: number) => string;
 }
@@ -30,11 +32,18 @@ export const useValueWords = (): ((id: AnyMeasureId) => ValueWords) => {
       const unit = formatters.unit(measure.unit);
       const withUnit = (text: string): string =>
         unit === '' ? text : unit === '°' ? `${text}°` : `${text}\u00A0${unit}`;
+      const sized = (value: number, digits: number): string =>
+        formatters.quantity(Math.abs(value), measure.unit, digits);
       return {
         measure,
         name,
         title: name.charAt(0).toLocaleUpperCase(formatters.locale) + name.slice(1),
-        amount: (value) => formatters.quantity(Math.abs(value), measure.unit, measure.decimals),
+        amount: (value) => sized(value, measure.decimals),
+        amounts: (first, second) => {
+          const same = sized(first, measure.decimals) === sized(second, measure.decimals);
+          const digits = measure.decimals + (same && first !== second ? 1 : 0);
+          return [sized(first, digits), sized(second, digits)];
+        },
         change: (value) => withUnit(formatters.change(value, measure.unit, measure.decimals)),
       };
     },

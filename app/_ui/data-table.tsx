@@ -130,7 +130,9 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
         </button>
       </div>
       {sorted.length === 0 ? (
-        <Empty title={messages.table.none}>{messages.table.noneRemedy}</Empty>
+        <Empty title={rows.length === 0 ? messages.table.nothing : messages.table.none}>
+          {rows.length === 0 ? messages.table.nothingRemedy : messages.table.noneRemedy}
+        </Empty>
       ) : (
         <div ref={setScroller} className={long ? styles.scrollLong : styles.scroll}>
           <table

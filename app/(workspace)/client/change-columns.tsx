@@ -2,6 +2,7 @@ import type { ChangeRow, Reason } from '../../../lib/cohort/types/change-row';
 import { ResultMark } from '../../_ui/result-mark';
 import type { DataColumn } from '../../_ui/data-column';
 import type { Wording } from '../contact/change-phrase';
+import { saidReasons } from '../contact/reason-groups';
 
 type Column = DataColumn<ChangeRow>;
 
@@ -15,7 +16,12 @@ const resultColumn = ({ messages }: Wording): Column => ({
   cell: (row) => <ResultMark result={row.result} otherwise={messages.client.notJudged} />,
 });
 
-const said = (row: ChangeRow): readonly Reason[] => row.reasons.filter((reason) => !everywhere.includes(reason));
+/** A stopped change has no number: it would be read as one. */
+const shownChange = (row: ChangeRow): number | null => (row.guard === 'stop' ? null : row.change);
+
+const shownError = (row: ChangeRow): number | null => (row.guard === 'stop' ? null : row.lsc);
+
+const said = (row: ChangeRow): readonly Reason[] => saidReasons(row).filter((reason) => !everywhere.includes(reason));
 
 const whyColumn = ({ messages, formatters }: Wording): Column => ({
   id: 'why',
@@ -39,8 +45,8 @@ export const pairColumns = (measure: ChangeRow['measure'], wording: Wording): re
   return [
     ...dates(wording),
     { id: 'purpose', title: words.kind, printed: false, value: (row) => words.purpose[row.purpose] },
-    { id: 'change', title: words.change, kind: 'change', unit, digits: decimals, value: (row) => row.change },
-    { id: 'error', title: words.error, kind: 'number', unit, digits: decimals, value: (row) => row.lsc },
+    { id: 'change', title: words.change, kind: 'change', unit, digits: decimals, value: shownChange },
+    { id: 'error', title: words.error, kind: 'number', unit, digits: decimals, value: shownError },
     resultColumn(wording),
     whyColumn(wording),
   ];
@@ -60,15 +66,19 @@ export const latestColumns = (wording: Wording): readonly Column[] => {
       id: 'change',
       title: words.change,
       kind: 'change',
-      value: (row) => row.change,
-      cell: (row) => formatters.change(row.change, unitOf(row), digitsOf(row)),
+      value: shownChange,
+      cell: (row) =>
+        row.guard === 'stop' ? messages.table.empty : formatters.change(row.change, unitOf(row), digitsOf(row)),
     },
     {
       id: 'error',
       title: words.error,
       kind: 'number',
-      value: (row) => row.lsc,
-      cell: (row) => (row.lsc === null ? messages.table.empty : formatters.value(row.lsc, unitOf(row), digitsOf(row))),
+      value: shownError,
+      cell: (row) =>
+        row.lsc === null || row.guard === 'stop'
+          ? messages.table.empty
+          : formatters.value(row.lsc, unitOf(row), digitsOf(row)),
     },
     resultColumn(wording),
     whyColumn(wording),

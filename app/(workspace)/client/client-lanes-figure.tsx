@@ -8,6 +8,7 @@ import type { MeasureId } from '../../../lib/measures/measure-id';
 import { useFilter } from '../../_state/use-filter';
 import { useSession } from '../../_state/workspace-provider';
 import { FigureFrame } from '../../_ui/figure-frame';
+import { useNarrow } from '../../_ui/use-narrow';
 import type { Wording } from '../contact/change-phrase';
 import { useWording } from '../contact/use-wording';
 import { clientLanes, followedVisits } from './client-lanes';
@@ -29,14 +30,21 @@ const captionOf = (detail: ClientDetail, ids: readonly MeasureId[], level: numbe
 };
 
 /** Weight, the clinic's lean value, phase angle and the chosen value, one above the other on one time axis. */
-export const ClientLanesFigure = ({ detail }: { readonly detail: ClientDetail }) => {
+export const ClientLanesFigure = ({
+  detail,
+  measure,
+}: {
+  readonly detail: ClientDetail;
+  readonly measure: MeasureId;
+}) => {
   const wording = useWording();
   const { messages, formatters, valueWords } = wording;
   const { settings } = useSession();
   const { filter } = useFilter();
-  const ids = [...new Set<MeasureId>(['weight', settings.leanMeasure, 'phase_angle', filter.measure])];
+  const narrow = useNarrow();
+  const ids = [...new Set<MeasureId>(['weight', settings.leanMeasure, 'phase_angle', measure])];
   const data = clientLanes(detail, ids.map(valueWords), messages);
-  const spec = buildTimeLanes(data, { formatters, words: messages.figures, width: 780 });
+  const spec = buildTimeLanes(data, { formatters, words: messages.figures, width: narrow ? 560 : 780 });
   const first = data.visits[0];
   const last = data.visits[data.visits.length - 1];
   return (

@@ -31,6 +31,10 @@ const stateOf = (visit: ClientVisit, measure: Measure): LanePointState => {
   return visit.comparableWithBaseline === 'no' ? 'not-comparable' : 'comparable';
 };
 
+/** An estimate at a stopped visit is not drawn; what was measured is, in grey. */
+const isStoppedEstimate = (visit: ClientVisit, measure: Measure): boolean =>
+  measure.group.startsWith('composition') && visit.guards.some((code) => guardsOf(measure).stop.includes(code));
+
 const breakBefore = (
   visit: ClientVisit,
   before: ClientVisit | undefined,
@@ -48,7 +52,7 @@ const laneOf = (detail: ClientDetail, visits: readonly ClientVisit[], words: Val
   const change = currentChange(detail, measure.id);
   const points = visits.flatMap((visit) => {
     const value = visit.values[measure.id];
-    if (value === undefined) return [];
+    if (value === undefined || isStoppedEstimate(visit, measure)) return [];
     return [
       { key: `${measure.id}-${visit.visit}`, visitId: String(visit.visit), value, state: stateOf(visit, measure) },
     ];

@@ -2,6 +2,7 @@
 
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { MeasureId } from '../../../lib/measures/measure-id';
+import { saidReasons } from '../contact/reason-groups';
 import { useWording } from '../contact/use-wording';
 import { currentChange } from './current-change';
 import styles from './client-notes.module.css';
@@ -10,7 +11,11 @@ import styles from './client-notes.module.css';
 export const ClientNotes = ({ detail, measure }: { readonly detail: ClientDetail; readonly measure: MeasureId }) => {
   const { messages } = useWording();
   const words = messages.reasons.long;
-  const codes = [...(currentChange(detail, measure)?.reasons ?? []), ...detail.visits.flatMap(({ guards }) => guards)];
+  const change = currentChange(detail, measure);
+  const codes = [
+    ...(change === undefined ? [] : saidReasons(change)),
+    ...detail.visits.flatMap(({ guards }) => guards),
+  ];
   const sentences = [...new Set(codes)].flatMap((code) => (code in words ? [words[code as keyof typeof words]] : []));
   if (sentences.length === 0) return null;
   return (
@@ -31,21 +36,20 @@ export const ClientMissing = ({ detail }: { readonly detail: ClientDetail }) => 
   const words = messages.client;
   const held = new Set(detail.visits.flatMap(({ values }) => Object.keys(values)));
   const hasImpedance = held.has('r') && held.has('xc');
-  const byNeeds = new Map<string, string[]>();
-  for (const { measure, needs } of detail.missing) {
-    const lacking = needs.filter((need) => !recorded(need, detail));
-    const named = formatters.list((lacking.length === 0 ? needs : lacking).map((need) => words.inputs[need] ?? need));
-    byNeeds.set(named, [...(byNeeds.get(named) ?? []), valueWords(measure).name]);
-  }
-  if (byNeeds.size === 0) return null;
+  const lacking = new Set(detail.missing.flatMap(({ needs }) => needs.filter((need) => !recorded(need, detail))));
+  if (lacking.size === 0) return null;
+  const values = detail.missing.filter(({ measure }) => measure !== 'r' && measure !== 'xc');
   return (
     <section>
       <h2>{words.missing}</h2>
       <ul className={styles.notes}>
         {hasImpedance ? null : <li>{words.missingVector}</li>}
-        {[...byNeeds].map(([needs, values]) => (
-          <li key={needs}>{words.missingFor({ needs, values: formatters.list(values) })}</li>
-        ))}
+        <li>
+          {words.missingFor({
+            needs: formatters.list([...lacking].map((need) => words.inputs[need] ?? need)),
+            values: formatters.list(values.map(({ measure }) => valueWords(measure).name)),
+          })}
+        </li>
       </ul>
     </section>
   );

@@ -24,7 +24,7 @@ export const ClientTermsFigure = ({ change }: { readonly change: ChangeRow }) =>
       terms: TERMS.map((id) => ({ id, label: words.term[id], value: terms[id] })),
       change: change.change,
     },
-    { formatters, words: messages.figures, width: 360 },
+    { formatters, words: messages.figures, width: 330 },
   );
   return (
     <FigureFrame

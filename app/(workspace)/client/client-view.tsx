@@ -12,7 +12,7 @@ import { ClientLanesFigure } from './client-lanes-figure';
 import { ClientMissing, ClientNotes } from './client-notes';
 import { ClientTermsFigure } from './client-terms-figure';
 import styles from './client-view.module.css';
-import { currentChange } from './current-change';
+import { currentChange, judgedMeasure } from './current-change';
 import { NextTime } from './next-time';
 
 const keyOf = (row: ChangeRow): string =>
@@ -24,7 +24,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
   const { filter } = useFilter();
   const { messages, formatters, valueWords } = wording;
   const words = messages.client;
-  const { measure } = filter;
+  const measure = judgedMeasure(detail, filter.measure);
   const pairs = useMemo(
     () => pairColumns(measure, { messages, formatters, valueWords }),
     [measure, messages, formatters, valueWords],
@@ -35,25 +35,29 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
     <article className={styles.client}>
       <ClientHead detail={detail} measure={measure} />
       <div className={styles.columns}>
-        <ClientLanesFigure detail={detail} />
+        <ClientLanesFigure detail={detail} measure={measure} />
         <div className={styles.side}>
-          {change === undefined || change.terms === null ? null : <ClientTermsFigure change={change} />}
+          {change === undefined || change.terms === null || change.guard === 'stop' ? null : (
+            <ClientTermsFigure change={change} />
+          )}
           <NextTime detail={detail} measure={measure} />
           <ClientNotes detail={detail} measure={measure} />
           <ClientMissing detail={detail} />
         </div>
       </div>
       <div className={styles.tables}>
-        <div className="sheet">
-          <DataTable
-            caption={words.pairs({ value: valueWords(measure).name })}
-            rows={detail.pairs}
-            columns={pairs}
-            rowKey={keyOf}
-            fileName="client-comparisons"
-            rowsWord={words.pairsWord}
-          />
-        </div>
+        {detail.pairs.length === 0 ? null : (
+          <div className="sheet">
+            <DataTable
+              caption={words.pairs({ value: valueWords(measure).name })}
+              rows={detail.pairs}
+              columns={pairs}
+              rowKey={keyOf}
+              fileName="client-comparisons"
+              rowsWord={words.pairsWord}
+            />
+          </div>
+        )}
         <div className="sheet">
           <DataTable
             caption={words.latest}

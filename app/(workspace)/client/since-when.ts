@@ -19,11 +19,11 @@ const sinceBaseline = (row: ChangeRow, wording: Wording): string => {
   if (row.result === null)
     return sentences.guarded({ value, reasons: phrase(stoppingReasons(row.reasons, row.measure), wording) });
   const change = words.change(row.change);
-  const lsc = row.lsc === null ? wording.messages.table.empty : words.amount(row.lsc);
+  const [amount, lsc] = words.amounts(row.change, row.lsc ?? 0);
   switch (row.result) {
     case 'up':
     case 'down':
-      return sentences[row.result]({ value, amount: words.amount(row.change), date, lsc });
+      return sentences[row.result]({ value, amount, date, lsc });
     case 'within':
       return sentences.within({ value, change, date, lsc });
     case 'cannot-compare':
@@ -31,6 +31,15 @@ const sinceBaseline = (row: ChangeRow, wording: Wording): string => {
     case 'no-threshold':
       return sentences.noThreshold({ value, change, date });
   }
+};
+
+/** How much of a change beyond error follows from weight alone, where it goes the same way. */
+const weightPart = (row: ChangeRow, { messages, valueWords }: Wording): string[] => {
+  if (row.terms === null || (row.result !== 'up' && row.result !== 'down')) return [];
+  const words = valueWords(row.measure);
+  const sameWay = Math.sign(row.terms.weight) === Math.sign(row.change);
+  if (!sameWay || words.amount(row.terms.weight) === words.amount(0)) return [];
+  return [messages.client.weightPart({ part: words.amount(row.terms.weight), change: words.amount(row.change) })];
 };
 
 const sinceBefore = (row: ChangeRow, wording: Wording): string => {
@@ -66,5 +75,5 @@ export const sinceWhen = (
   }
   const step = lastStep(detail, measure);
   const more = step === undefined || (step.from === row.from && step.to === row.to) ? [] : [sinceBefore(step, wording)];
-  return { finding: sinceBaseline(row, wording), more };
+  return { finding: sinceBaseline(row, wording), more: [...weightPart(row, wording), ...more] };
 };

@@ -17,7 +17,7 @@ export const changePhrase = (change: ChangeRow, { messages, formatters, valueWor
   return messages.contact.changed({
     value: words.title,
     down: change.change < 0,
-    amount: words.amount(change.change),
+    amount: words.amounts(change.change, change.lsc ?? 0)[0],
     since: formatters.date(change.from),
     weeks: Math.round(daysBetween(change.from, change.to) / 7),
   });
@@ -26,7 +26,7 @@ export const changePhrase = (change: ChangeRow, { messages, formatters, valueWor
 /** Against what: the threshold, and on which side of it the change lies. */
 export const againstPhrase = (change: ChangeRow, { messages, valueWords }: Wording, justBeyond = false): string => {
   if (change.lsc === null) return messages.contact.noError;
-  const lsc = valueWords(change.measure).amount(change.lsc);
+  const [, lsc] = valueWords(change.measure).amounts(change.change, change.lsc);
   if (change.result !== 'up' && change.result !== 'down') return messages.contact.withinError({ lsc });
   return justBeyond ? messages.contact.justBeyond({ lsc }) : messages.contact.beyond({ lsc });
 };

@@ -15,7 +15,7 @@ import { MeasureAgainItem } from './measure-again-item';
 import { TalkToItem } from './talk-to-item';
 
 const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
-  const { contact: words, common } = useMessages();
+  const { contact: words } = useMessages();
   const formatters = useFormatters();
   const { settings } = useSession();
   const { filter } = useFilter();
@@ -35,7 +35,6 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
                 : words.yield({ ...expected, checked: lists.checked, listed: talk })}
             </p>
             <p>{words.made({ value: valueWords(settings.leanMeasure).name, level: filter.level })}</p>
-            <p>{common.caution}</p>
           </>
         }
       >

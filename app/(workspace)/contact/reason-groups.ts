@@ -1,4 +1,4 @@
-import type { Reason } from '../../../lib/cohort/types/change-row';
+import type { ChangeRow, Reason } from '../../../lib/cohort/types/change-row';
 import { GUARD_CODES, guardsOf } from '../../../lib/measures/guard';
 import { measureById } from '../../../lib/measures/catalogue';
 import type { AnyMeasureId } from '../../../lib/measures/measure-id';
@@ -8,6 +8,14 @@ const guards: readonly Reason[] = GUARD_CODES;
 /** Broken rules and unknown conditions: why two visits cannot be compared, or only with a caution. */
 export const ruleReasons = (reasons: readonly Reason[]): readonly Reason[] =>
   reasons.filter((reason) => !guards.includes(reason));
+
+const explaining: readonly Reason[] = ['mostly_weight_term', 'fits_less_water', 'fits_cell_mass'];
+
+/** The reasons to be said beside a change: what it fits is said only where it is more than error. */
+export const saidReasons = (row: ChangeRow): readonly Reason[] =>
+  row.result === 'up' || row.result === 'down'
+    ? row.reasons
+    : row.reasons.filter((reason) => !explaining.includes(reason));
 
 /** What stops or holds the value, in contrast to what is only said beside it. */
 export const stoppingReasons = (reasons: readonly Reason[], measure: AnyMeasureId): readonly Reason[] => {

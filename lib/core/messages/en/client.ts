@@ -90,7 +90,7 @@ export const client = (f: Formatters) => ({
   held: 'held back',
   cautions: 'What has to be known when reading this',
   missing: 'What is missing',
-  missingFor: (p: { needs: string; values: string }) => `Without ${p.needs} there is no ${p.values}.`,
+  missingFor: (p: { needs: string; values: string }) => `Without ${p.needs} these are missing: ${p.values}.`,
   missingVector: 'No vector is drawn: it needs resistance and reactance.',
   inputs: {
     weight_kg: 'weight',
@@ -107,6 +107,8 @@ export const client = (f: Formatters) => ({
     phase_angle_deg: 'an exported phase angle',
   } as Readonly<Record<string, string>>,
   next: 'Next time, the same as at baseline',
+  weightPart: (p: { part: string; change: string }) =>
+    `${p.part} of the ${p.change} comes from the change in weight alone.`,
   nextDevice: (p: { device: string }) => `device ${p.device}`,
   nextPosition: (p: { position: string }) => `hand-electrode position ${p.position}`,
   nextPosture: (p: { posture: string }) => p.posture,

@@ -8,7 +8,9 @@ export const table = (f: Formatters) => ({
   rows: 'rows',
   sortBy: (p: { column: string }) => `Sort by ${p.column}`,
   none: 'No row fits.',
-  noneRemedy: 'Shorten the search, or show all people again in the bar above.',
+  noneRemedy: 'Shorten the search.',
+  nothing: 'Nothing to list.',
+  nothingRemedy: 'Show all people again in the bar above, or choose another value.',
   printedPart: (p: { printed: number; all: number }) =>
     `Printed: the first ${f.number(p.printed)} of ${f.number(p.all)} rows. The CSV file holds all of them.`,
   headerWithUnit: (p: { title: string; unit: string }) => (p.unit === '' ? p.title : `${p.title}, ${p.unit}`),
