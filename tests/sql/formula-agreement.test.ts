@@ -93,14 +93,14 @@ const onEngine = async (engine: Engine, runs: number): Promise<void> => {
 
 describe('a formula in TypeScript and in SQL', () => {
   it('agree on native DuckDB for every value of the catalogue', async () => {
-    await onEngine(await openNodeEngine(), 25);
+    await onEngine(await openNodeEngine(), 10);
   });
 
   it('agree on DuckDB-wasm', async () => {
-    await onEngine(await openWasmEngine(), 10);
+    await onEngine(await openWasmEngine(), 5);
   });
 
   it.skipIf(!postgresInstalled)(`agree on PostgreSQL${postgresInstalled ? '' : ` (${postgresAbsent})`}`, async () => {
-    await onEngine(await openPostgresEngine(cluster.postgres?.connection ?? {}), 25);
+    await onEngine(await openPostgresEngine(cluster.postgres?.connection ?? {}), 10);
   });
 });

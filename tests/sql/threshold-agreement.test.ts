@@ -40,7 +40,7 @@ const anywhere: fc.Arbitrary<Case> = fc.record({
   threshold: fc.double({ min: 0, max: 1e6, noNaN: true }).filter(representable),
 });
 
-const cases = fc.sample(fc.oneof(atThreshold, nearby, anywhere), { seed: 20260102, numRuns: 1500 });
+const cases = fc.sample(fc.oneof(atThreshold, nearby, anywhere), { seed: 20260102, numRuns: 800 });
 
 /** Direction of every case beside the case as the engine holds it: DuckDB-wasm binds a double to within two ulps. */
 const directions = async (
@@ -97,7 +97,7 @@ const onEngine = async (engine: Engine): Promise<void> => {
 describe('up, down and within in TypeScript and in SQL', () => {
   it('are each met by the cases', () => {
     const met = cases.map(expected);
-    for (const code of Object.values(CODE)) expect(met.filter((one) => one === code).length).toBeGreaterThan(150);
+    for (const code of Object.values(CODE)) expect(met.filter((one) => one === code).length).toBeGreaterThan(80);
   });
 
   it('agree on native DuckDB', async () => {
@@ -114,7 +114,7 @@ describe('up, down and within in TypeScript and in SQL', () => {
 
   it('count a one-decimal difference that equals the threshold as beyond it, whatever binary rounding does', async () => {
     const exact = fc
-      .sample(atThreshold, { seed: 7, numRuns: 2000 })
+      .sample(atThreshold, { seed: 7, numRuns: 1000 })
       .filter((one) => one.earlier !== one.later)
       .concat([{ earlier: 70.1, later: 68.3, threshold: 1.8 }]);
     const rounded = exact.filter((one) => Math.abs(one.later - one.earlier) < one.threshold);
