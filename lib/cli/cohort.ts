@@ -4,8 +4,9 @@ import { basename } from 'node:path';
 import { parseIsoDate, type IsoDate } from '../core/iso-date';
 import { openNodeEngine } from '../engine/node';
 import { cohortDocument } from '../workspace/cohort-document';
-import { openFiles, planOfFailedFile, type OpenedFiles } from '../workspace/open-files';
+import { openFiles, planOfFailedFiles, type OpenedFiles } from '../workspace/open-files';
 import { parseSettings } from '../workspace/parse-settings';
+import type { GivenFile } from '../workspace/session';
 import { measuresFrom } from '../workspace/measures-from';
 import { cohortArguments, USAGE, type CohortArguments } from './cohort-arguments';
 
@@ -35,10 +36,22 @@ const write = async (text: string): Promise<void> => {
   if (!process.stdout.write(text)) await once(process.stdout, 'drain');
 };
 
-const readGiven = async (paths: readonly string[]) => {
-  const files = [];
-  for (const path of paths) files.push({ name: basename(path), bytes: new Uint8Array(await readFile(path)) });
+/** The files' bytes, or the path of the first that is not there. */
+const readGiven = async (paths: readonly string[]): Promise<readonly GivenFile[] | string> => {
+  const files: GivenFile[] = [];
+  for (const path of paths) {
+    const bytes = await readFile(path).catch(() => undefined);
+    if (bytes === undefined) return path;
+    files.push({ name: basename(path), bytes: new Uint8Array(bytes) });
+  }
   return files;
+};
+
+const stopQuietlyWithoutReader = (): void => {
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    process.exit(DONE);
+  });
 };
 
 const run = async (call: CohortArguments): Promise<number> => {
@@ -49,8 +62,8 @@ const run = async (call: CohortArguments): Promise<number> => {
   if (!settings.ok) return wrongCall(`${settings.error.message} ${settings.error.remedy}`);
   const measures = measuresFrom(call.measures);
   if (!measures.ok) return wrongCall(measures.error);
-  const files = await readGiven(call.files).catch((error: unknown) => String(error));
-  if (typeof files === 'string') return wrongCall(files);
+  const files = await readGiven(call.files);
+  if (typeof files === 'string') return wrongCall(`${files} cannot be read`);
   const engine = await openNodeEngine();
   try {
     const today = call.today ?? localToday();
@@ -59,9 +72,7 @@ const run = async (call: CohortArguments): Promise<number> => {
       acceptQuestions: call.acceptQuestions,
       ...(call.asOf === undefined ? {} : { asOf: call.asOf }),
     });
-    const opened: OpenedFiles = result.ok
-      ? result.value
-      : { plan: planOfFailedFile(files, result.error, today), cohort: undefined };
+    const opened: OpenedFiles = result.ok ? result.value : { plan: planOfFailedFiles(files, today), cohort: undefined };
     const { plan, cohort } = opened;
     say(
       `${String(plan.rows)} rows: ${String(plan.accepted)} accepted, ${String(plan.held)} with a question, ${String(plan.duplicates)} duplicates, ${String(plan.refused)} not accepted`,
@@ -78,5 +89,6 @@ const run = async (call: CohortArguments): Promise<number> => {
   }
 };
 
+stopQuietlyWithoutReader();
 const call = cohortArguments(process.argv.slice(2));
 process.exitCode = call.ok ? await run(call.value) : wrongCall(call.error);

@@ -7,6 +7,7 @@ import { workspaceErrors } from '../core/messages/en/workspace-errors';
 import { err, ok, type Result } from '../core/result';
 import type { Engine } from '../engine/types';
 import { commitReadings } from '../import/commit-readings';
+import { readFile } from '../import/read-file';
 import type { ImportPlan } from '../import/plan';
 import { importAnswers } from './import-answers';
 import type { GivenFile } from './session';
@@ -45,10 +46,13 @@ export const openFiles = async (
 /** The error of a clinic that holds no usable visit. */
 export const nothingUsable = (): Result<never, AppError> => err(workspaceErrors.nothingUsable);
 
-/** The plan of files none of which could be read. */
-export const planOfFailedFile = (files: readonly GivenFile[], error: AppError, today: IsoDate): ImportPlan => ({
+/** The plan of files none of which could be read, each with its own reason. */
+export const planOfFailedFiles = (files: readonly GivenFile[], today: IsoDate): ImportPlan => ({
   files: [],
-  failedFiles: files.map(({ name }) => ({ name, error })),
+  failedFiles: files.flatMap(({ name, bytes }) => {
+    const read = readFile(name, bytes);
+    return read.ok ? [] : [{ name, error: read.error }];
+  }),
   today,
   rows: 0,
   accepted: 0,

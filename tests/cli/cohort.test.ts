@@ -1,0 +1,353 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import { errorStudy, exportBytes, reading, type Cells } from '../cohort/small-clinic';
+import { runCohort, startCohort, type CohortRun } from './run-cohort';
+
+const number = z.number();
+const nullable = z.number().nullable();
+const interval = z.tuple([number, number]).nullable();
+const finding = z.strictObject({
+  file: z.string(),
+  line: number,
+  column: z.string(),
+  value: z.string(),
+  code: z.string(),
+  message: z.string(),
+});
+const test2 = { t2: nullable, f: nullable, df1: z.literal(2), df2: nullable, p: nullable };
+
+/** Every field of the document, and no other. */
+const documentSchema = z.strictObject({
+  import: z.strictObject({
+    files: z.array(
+      z.strictObject({
+        file: z.string(),
+        rows: number,
+        sha256: z.string(),
+        encoding: z.string(),
+        kept_not_used: z.array(z.string()),
+      }),
+    ),
+    today: z.string(),
+    rows: number,
+    accepted: number,
+    held: number,
+    duplicates: number,
+    refused_rows: number,
+    refused: z.array(finding),
+    questions: z.array(finding),
+    warnings: z.array(finding),
+  }),
+  as_of: z.string().nullable(),
+  level: z.union([z.literal(80), z.literal(90), z.literal(95)]),
+  setting: z.enum(['strict', 'caution', 'all']),
+  precision: z.array(
+    z.strictObject({
+      measure: z.string(),
+      tier: number,
+      clients: number,
+      s_w: nullable,
+      df_w: number,
+      s_b: nullable,
+      m: nullable,
+      df_m: number,
+      h: nullable,
+      factor: nullable,
+      pe: nullable,
+      ci: interval,
+      lsc: nullable,
+      lsc_range: interval,
+      changed_per_100: interval,
+      form: z.enum(['sd', 'log']),
+      provisional: z.boolean(),
+    }),
+  ),
+  changes: z.array(
+    z.strictObject({
+      client: z.string(),
+      program: z.string(),
+      measure: z.string(),
+      purpose: z.enum(['consecutive', 'baseline-latest']),
+      from: z.string(),
+      to: z.string(),
+      k_from: number,
+      k_to: number,
+      value_from: number,
+      value_to: number,
+      change: number,
+      lsc: nullable,
+      tier: number,
+      comparable: z.enum(['comparable', 'by-procedure', 'caution', 'no']),
+      result: z.enum(['up', 'down', 'within', 'cannot-compare', 'no-threshold']).nullable(),
+      guard: z.enum(['none', 'note', 'hold', 'stop']),
+      reasons: z.array(z.string()),
+      terms: z
+        .strictObject({ weight: number, resistance: number, reactance: number, height: number, age: number })
+        .nullable(),
+    }),
+  ),
+  programs: z.array(
+    z.strictObject({
+      program: z.string(),
+      measure: z.string(),
+      purpose: z.enum(['consecutive', 'baseline-latest']),
+      n_clients: number,
+      n_pairs: number,
+      n_comparable: number,
+      mean: nullable,
+      sd: nullable,
+      ci: interval,
+      up: number,
+      down: number,
+      within: number,
+      cannot_compare: number,
+      no_threshold: number,
+      held: number,
+      stopped: number,
+    }),
+  ),
+  vectors: z.strictObject({
+    groups: z.array(
+      z.strictObject({
+        program: z.string(),
+        sex: z.enum(['F', 'M']),
+        n: number,
+        mean: z.tuple([number, number]),
+        cov: z.tuple([z.tuple([number, number]), z.tuple([number, number])]).nullable(),
+        confidence95: z.strictObject({ cx: number, cy: number, a: number, b: number, angle_deg: number }).nullable(),
+      }),
+    ),
+    paired: z.array(z.strictObject({ program: z.string(), n: number, mean: z.tuple([number, number]), ...test2 })),
+    between: z.array(
+      z.strictObject({
+        a: z.string(),
+        b: z.string(),
+        sex: z.enum(['F', 'M']),
+        n_a: number,
+        n_b: number,
+        ...test2,
+        t2_u: nullable,
+        f_u: nullable,
+        df2_u: nullable,
+        p_u: nullable,
+        mahalanobis_d: nullable,
+      }),
+    ),
+  }),
+});
+
+const read = (run: CohortRun) => documentSchema.parse(JSON.parse(run.out));
+
+const folder = mkdtempSync(join(tmpdir(), 'driftline-test-'));
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+const put = (name: string, bytes: Uint8Array | string): string => {
+  const path = join(folder, name);
+  writeFileSync(path, bytes);
+  return path;
+};
+
+const jump = (person: number, visit: number): Cells => ({
+  weight_kg: visit === 0 ? '80.0' : person % 2 === 0 ? '80.8' : '79.2',
+});
+const STUDY = put('study.csv', exportBytes(errorStudy(30, jump)));
+const VISITS = put(
+  'visits.csv',
+  exportBytes([
+    reading('a', '2025-01-06'),
+    reading('a', '2025-06-06', { weight_kg: '70.0' }),
+    reading('b', '2025-01-06'),
+    reading('b', '2025-06-06', { fasted_h: 2 }),
+    reading('b', '2025-07-06', { weight_kg: '700' }),
+    reading('b', '2025-07-06', { r_ohm: '0' }),
+    reading('b', '2025-01-06'),
+    reading('c', '2025-01-06'),
+    reading('c', '2025-06-07', { rested: 'n' }),
+  ]),
+);
+
+describe('the whole demo clinic', () => {
+  let run: CohortRun;
+  beforeAll(async () => {
+    run = await runCohort('sample-data/visits.csv', '--settings', 'sample-data/settings.json', '--today', '2026-01-02');
+  });
+
+  test('ends with 0, one document of exactly the promised fields and a count on the other stream', () => {
+    expect(run.code).toBe(0);
+    expect(run.said).toBe('4279 rows: 4267 accepted, 3 with a question, 3 duplicates, 6 not accepted\n');
+    const found = read(run);
+    expect(found.import.rows).toBe(
+      found.import.accepted + found.import.held + found.import.duplicates + found.import.refused_rows,
+    );
+    expect([found.as_of, found.level, found.setting]).toEqual(['2026-01-02', 95, 'strict']);
+    expect([found.import.refused.length, found.import.questions.length, found.import.warnings.length]).toEqual([
+      6, 3, 4,
+    ]);
+    expect(found.precision.map((row) => row.measure)).toHaveLength(22);
+    expect(found.changes.length).toBeGreaterThan(40_000);
+    for (const row of found.programs) {
+      const sum = row.up + row.down + row.within + row.cannot_compare + row.no_threshold + row.held + row.stopped;
+      expect(sum).toBe(row.n_pairs);
+    }
+  });
+
+  test('gives every change its threshold from the components it prints', () => {
+    const found = read(run);
+    const bySize = new Map(found.precision.map((row) => [row.measure, row]));
+    for (const row of found.changes) {
+      const error = bySize.get(row.measure);
+      if (error?.s_b === null || error?.s_b === undefined || error.s_w === null || error.factor === null) {
+        expect(row.lsc).toBeNull();
+        continue;
+      }
+      const variance = 2 * error.s_b ** 2 + error.s_w ** 2 * (1 / row.k_from + 1 / row.k_to);
+      expect(Math.abs((row.lsc ?? NaN) - error.factor * Math.sqrt(variance))).toBeLessThanOrEqual(
+        1e-9 * (row.lsc ?? 0),
+      );
+    }
+  });
+
+  test('holds no threshold of one component: for OM-0044 none equals z·√2·PE/√2 to three decimals', () => {
+    const found = read(run);
+    const ffm = found.precision.find((row) => row.measure === 'ffm');
+    const wrong = ((ffm?.factor ?? 0) * Math.SQRT2 * (ffm?.pe ?? 0)) / Math.SQRT2;
+    expect(wrong).toBeCloseTo(1.2352, 3);
+    const own = found.changes.filter((row) => row.client === 'OM-0044' && row.measure === 'ffm');
+    expect(own.map((row) => [row.k_from, row.k_to, row.result])).toEqual([
+      [2, 2, 'down'],
+      [2, 2, 'down'],
+    ]);
+    const thresholds = found.changes.filter((row) => row.measure === 'ffm').map((row) => (row.lsc ?? NaN).toFixed(3));
+    expect(new Set(thresholds).size).toBeGreaterThan(2);
+    expect(thresholds).not.toContain(wrong.toFixed(3));
+  });
+
+  test('gives the same bytes at a second run, to a reader that is slow', async () => {
+    const child = startCohort(
+      'sample-data/visits.csv',
+      '--settings',
+      'sample-data/settings.json',
+      '--today',
+      '2026-01-02',
+    );
+    const pieces: Buffer[] = [];
+    for await (const piece of child.stdout) {
+      pieces.push(piece as Buffer);
+      if (pieces.length % 50 === 1) await new Promise((resolve) => setTimeout(resolve, 20));
+    }
+    expect(Buffer.concat(pieces).toString('utf8') === run.out).toBe(true);
+    expect(run.out.length).toBeGreaterThan(10_000_000);
+  });
+});
+
+test('a reader that stops listening ends the run quietly', async () => {
+  const child = startCohort('sample-data/visits.csv', '--today', '2026-01-02');
+  const said: Buffer[] = [];
+  child.stderr.on('data', (piece: Buffer) => said.push(piece));
+  child.stdout.once('data', () => child.stdout.destroy());
+  const code = await new Promise((resolve) => child.on('close', resolve));
+  expect(code).toBe(0);
+  expect(Buffer.concat(said).toString('utf8')).not.toMatch(/EPIPE|at .*\.ts/);
+});
+
+describe('options', () => {
+  test('--measure, --level and --comparable choose; several files are one clinic', async () => {
+    const run = await runCohort(VISITS, STUDY, '--measure', 'weight', '--level', '90', '--comparable', 'caution');
+    expect(run.code).toBe(0);
+    const found = read(run);
+    expect([found.level, found.setting, found.as_of]).toEqual([90, 'caution', '2025-06-07']);
+    expect(found.precision).toMatchObject([{ measure: 'weight', tier: 1, df_m: 30 }]);
+    expect(found.precision[0]?.factor).toBeCloseTo(1.6448536269514722, 12);
+    expect(new Set(found.changes.map((row) => row.measure))).toEqual(new Set(['weight']));
+    const latest = found.changes.filter((row) => row.purpose === 'baseline-latest');
+    expect(latest.map((row) => [row.client, row.comparable, row.result])).toEqual([
+      ['a', 'comparable', 'down'],
+      ['b', 'no', 'cannot-compare'],
+      ['c', 'caution', 'within'],
+    ]);
+    expect(found.import).toMatchObject({ rows: 69, accepted: 66, held: 1, duplicates: 1, refused_rows: 1 });
+    expect(found.import.questions).toMatchObject([{ file: 'visits.csv', line: 6, column: 'weight_kg', value: '700' }]);
+    expect(found.import.refused).toMatchObject([{ file: 'visits.csv', line: 7, column: 'r_ohm', value: '0' }]);
+  });
+
+  test('--questions accept takes rows with a question, --today refuses later visits, --as-of looks no further', async () => {
+    const run = await runCohort(VISITS, '--questions', 'accept', '--today', '2025-06-06', '--as-of', '2025-03-01');
+    const found = read(run);
+    expect(run.code).toBe(0);
+    // After today lie two rows of July and one of 7 June; the row of July with a question is one of them.
+    expect(found.import).toMatchObject({
+      today: '2025-06-06',
+      rows: 9,
+      held: 0,
+      accepted: 5,
+      duplicates: 1,
+      refused_rows: 3,
+    });
+    expect([found.as_of, found.changes]).toEqual(['2025-03-01', []]);
+    const accepted = read(await runCohort(VISITS, '--questions', 'accept', '--measure', 'weight'));
+    expect(accepted.import).toMatchObject({ held: 0, accepted: 7, refused_rows: 1 });
+    expect(accepted.changes.some((row) => row.client === 'b' && row.value_to === 700)).toBe(true);
+  });
+
+  test('settings give level and setting where the call does not', async () => {
+    const settings = put('settings.json', JSON.stringify({ level: 80, comparable: 'all' }));
+    const found = read(await runCohort(VISITS, '--settings', settings, '--measure', 'weight'));
+    expect([found.level, found.setting]).toEqual([80, 'all']);
+    const over = read(
+      await runCohort(VISITS, '--settings', settings, '--measure', 'weight', '--level', '95', '--comparable', 'strict'),
+    );
+    expect([over.level, over.setting]).toEqual([95, 'strict']);
+  });
+});
+
+describe('what cannot be used', () => {
+  test('one unreadable file among several is named, the others are used', async () => {
+    const broken = put('broken.csv', 'name;colour\nx;blue\n');
+    const run = await runCohort(broken, VISITS, '--measure', 'weight');
+    expect(run.code).toBe(0);
+    expect(run.said).toContain('broken.csv');
+    const found = read(run);
+    expect(found.import.refused[0]).toMatchObject({ file: 'broken.csv', line: 0, code: 'wrong_columns' });
+    expect(found.changes.length).toBeGreaterThan(0);
+  });
+
+  test('several unreadable files end with 1, each with its own reason', async () => {
+    const run = await runCohort(put('one.csv', 'name\nx\n'), put('two.csv', ''));
+    expect(run.code).toBe(1);
+    const found = read(run);
+    expect(found.import.refused.map((row) => [row.file, row.code])).toEqual([
+      ['one.csv', 'wrong_columns'],
+      ['two.csv', 'empty'],
+    ]);
+    expect(run.said).toContain('no visit could be used');
+    expect([found.as_of, found.precision, found.changes, found.programs]).toEqual([null, [], [], []]);
+  });
+
+  test('rows that are all refused end with 1', async () => {
+    const run = await runCohort(put('refused.csv', exportBytes([reading('a', '2025-01-06', { r_ohm: '0' })])));
+    expect([run.code, read(run).import.refused_rows]).toEqual([1, 1]);
+  });
+
+  test('a wrong call ends with 2, prints nothing and says what is wrong and how to call', async () => {
+    const invalid = put('invalid.json', JSON.stringify({ programs: [{ name: 'Walking', colour: 'red' }] }));
+    const calls = [
+      [[], 'no file was named'],
+      [[VISITS, '--measure', 'lean'], 'there is no value “lean”'],
+      [[join(folder, 'missing.csv')], 'missing.csv cannot be read'],
+      [[VISITS, '--settings', join(folder, 'missing.json')], 'missing.json cannot be read'],
+      [[VISITS, '--settings', invalid], 'programs.0'],
+      [[VISITS, '--settings', put('text.json', '{')], 'not JSON'],
+    ] as const;
+    const runs = await Promise.all(calls.slice(0, 3).map(([words]) => runCohort(...words)));
+    runs.push(...(await Promise.all(calls.slice(3).map(([words]) => runCohort(...words)))));
+    for (const [index, [, message]] of calls.entries()) {
+      expect([runs[index]?.code, runs[index]?.out]).toEqual([2, '']);
+      expect(runs[index]?.said).toContain(message);
+      expect(runs[index]?.said).toContain('Usage: npm run --silent cohort');
+    }
+  });
+});
