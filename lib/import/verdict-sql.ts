@@ -13,7 +13,8 @@ const typedExpression = (column: Column): string => {
     case 'text':
       return name;
     case 'date':
-      return `CASE WHEN CAST(TRY_CAST(${name} AS DATE) AS VARCHAR) = ${name} THEN TRY_CAST(${name} AS DATE) END`;
+      return `CASE WHEN ${name} LIKE '____-__-__' AND ${name} >= '1800' AND CAST(TRY_CAST(${name} AS DATE) AS VARCHAR) = ${name}
+  THEN TRY_CAST(${name} AS DATE) END`;
     case 'time':
       return `CASE WHEN (${TIME_SHAPES.map((shape) => `${name} LIKE '${shape}'`).join(' OR ')})
   AND TRY_CAST(${name} AS TIME) < TIME '24:00' THEN SUBSTR(CAST(TRY_CAST(${name} AS TIME) AS VARCHAR), 1, 5) END`;

@@ -162,6 +162,9 @@ describe('what refuses a row', () => {
     '-025-01-04',
     '2025-03-4x',
     '0000-01-01',
+    '0025-03-04',
+    'infinity',
+    'epoch',
     'yesterday',
     '2025-03-04T08:30',
   ])('the date %j', async (value) => {

@@ -28,7 +28,7 @@ export const findingWords = {
     text(`${column} is none of ${choices.join(', ')}.`, `Write one of ${choices.join(', ')}, or leave it empty.`),
   unreadableDate: (column: string) =>
     text(
-      `${column} is not a date of the form YYYY-MM-DD.`,
+      `${column} is not a date of the form YYYY-MM-DD, from 1800 on.`,
       'Write dates as YYYY-MM-DD, for example 2025-03-04. A spreadsheet may have rewritten them, and day and month cannot be told apart afterwards: export again and import that file without opening it first.',
     ),
   unreadableTime: (column: string) => text(`${column} is not a time.`, 'Write times as HH:MM, for example 08:30.'),
