@@ -1,0 +1,172 @@
+import { test } from '@playwright/test';
+import { chooseFiles, commitPlan, countOf, watchForTrouble } from './support/import-steps';
+import { expect, openScreen } from './support/open-screen';
+import { exportColumns, exportRow, visitExport } from './support/visit-export';
+
+test.describe.configure({ timeout: 180_000 });
+
+const CLIENTS = 36;
+const ROWS = CLIENTS * 5;
+
+test('a file is shown as it would be imported, a question is answered, and the clinic is there after a reload', async ({
+  page,
+}) => {
+  const extra = [
+    exportRow(1, 168), // the same reading twice
+    exportRow(2, 200, { r_ohm: '5' }), // far off
+    exportRow(3, 200, { weight_kg: '0' }), // not accepted
+    exportRow(4, 200, { height_cm: '207' }), // a warning
+  ];
+  await chooseFiles(page, [{ name: 'visits.csv', content: visitExport({ clients: CLIENTS, extra }) }]);
+  const total = ROWS + extra.length;
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(`${ROWS + 1} of ${total} rows`);
+  expect(await countOf(page, 'accepted')).toBe(`${ROWS + 1} of ${total}`);
+  expect(await countOf(page, 'with a question')).toBe(`1 of ${total}`);
+  expect(await countOf(page, 'not accepted')).toBe(`1 of ${total}`);
+  expect(await countOf(page, 'the same reading twice')).toBe(`1 of ${total}`);
+
+  const remarks = page.getByRole('grid', { name: 'Row by row' });
+  await expect(remarks.getByRole('row').filter({ hasText: 'weight_kg' })).toContainText(String(ROWS + 4));
+  await expect(remarks.getByRole('row').filter({ hasText: '207' })).toContainText('accepted');
+
+  await page.getByRole('button', { name: 'Yes, keep it' }).click();
+  await expect(page.getByText('Every question is answered.')).toBeVisible();
+  await expect.poll(() => countOf(page, 'with a question')).toBe(`0 of ${total}`);
+  await page.getByRole('button', { name: 'Change the answer' }).click();
+  await page.getByRole('button', { name: 'No, do not accept the row' }).click();
+  await expect.poll(() => countOf(page, 'not accepted')).toBe(`2 of ${total}`);
+
+  await page.getByLabel('Name of your clinic').fill('Harbour practice');
+  await commitPlan(page);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour practice');
+  await page.getByRole('link', { name: 'See this week' }).click();
+  await expect(page.getByRole('note')).toHaveCount(0);
+  await openScreen(page, '/programs/');
+  await expect(page.getByRole('banner')).toContainText('Harbour practice');
+  await expect(page.getByRole('grid', { name: 'Every program, in numbers' })).toContainText('Walking group');
+  await page.reload();
+  await expect(page.getByRole('banner')).toContainText('Harbour practice');
+  await expect(page.getByRole('grid', { name: 'Every program, in numbers' })).toContainText('Walking group');
+});
+
+test('a file dropped on any screen is read on Import', async ({ page }) => {
+  await openScreen(page, '/repeatability/');
+  await expect(page.getByRole('grid')).toBeVisible();
+  await page.evaluate(
+    (content) => {
+      const data = new DataTransfer();
+      data.items.add(new File([content], 'visits.csv', { type: 'text/csv' }));
+      document.body.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+    },
+    visitExport({ clients: 3 }),
+  );
+  await expect(page).toHaveURL(/\/import\//);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('15 of 15 rows');
+});
+
+test('a discarded plan leaves the demo clinic open and keeps nothing', async ({ page }) => {
+  await chooseFiles(page, [{ name: 'visits.csv', content: visitExport({ clients: 3 }) }]);
+  await page.getByRole('button', { name: 'Discard this plan' }).click();
+  await expect(page.getByText('Your own clinic begins with the first import.')).toBeVisible();
+  await page.reload();
+  await expect(page.getByText('Your own clinic begins with the first import.')).toBeVisible();
+});
+
+const png = Buffer.from('89504e470d0a1a0a0000000d494844520000000100000001080200000090775300', 'hex');
+const zip = Buffer.from('504b0304140000000800000021000000000000000000000000000000', 'hex');
+const malformed = [
+  { what: 'an empty file', name: 'empty.csv', content: '', says: 'is empty' },
+  {
+    what: 'a header without rows',
+    name: 'header.csv',
+    content: `${exportColumns().join(',')}\n`,
+    says: 'no rows below it',
+  },
+  { what: 'other columns', name: 'wrong.csv', content: 'name,amount\nrent,12\n', says: 'has no column' },
+  { what: 'a picture', name: 'picture.csv', content: png, says: 'is not text' },
+  { what: 'a workbook', name: 'visits.xlsx', content: zip, says: 'workbook' },
+] as const;
+
+for (const { what, name, content, says } of malformed) {
+  test(`${what} is refused with what to do, and nothing is changed`, async ({ page }) => {
+    await chooseFiles(page, [{ name, content }]);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText(says);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText(name);
+    await expect(page.getByRole('main').getByRole('alert')).toContainText('Nothing was changed.');
+    await expect(page.getByLabel('Choose files')).toBeEnabled();
+    await openScreen(page, '/repeatability/');
+    await expect(page.getByRole('banner')).toContainText('Oremoor');
+  });
+}
+
+test('a file that cannot be read stands beside the one that can', async ({ page }) => {
+  await chooseFiles(page, [
+    { name: 'good.csv', content: visitExport({ clients: 3 }) },
+    { name: 'wrong.csv', content: 'name,amount\nrent,12\n' },
+  ]);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('15 of 15 rows');
+  await expect(page.getByRole('alert').filter({ hasText: 'wrong.csv' })).toContainText('has no column');
+});
+
+test('hostile cells are text: no markup, no script, no hidden sign, no endless cell', async ({ page }) => {
+  const trouble = watchForTrouble(page);
+  const hostile = {
+    image: '<img src=x onerror="alert(1)">',
+    link: '=HYPERLINK("http://127.0.0.1:9/x","click")',
+    statement: "'; DROP TABLE readings; --",
+    long: 'x'.repeat(10_000),
+    nul: 'A\u0000B',
+    turned: '\u202Egpj.exe',
+  };
+  const extra = Object.values(hostile).map((cell, index) => exportRow(index + 1, 200, { weight_kg: cell }));
+  const named = [
+    exportRow(90, 0, { client_id: hostile.image, program: hostile.statement }),
+    exportRow(91, 0, { client_id: hostile.turned }),
+  ];
+  await chooseFiles(page, [
+    { name: '<b>visits</b>.csv', content: visitExport({ clients: 6, extra: [...extra, ...named] }) },
+  ]);
+  const remarks = page.getByRole('grid', { name: 'Row by row' });
+  await expect(remarks).toContainText(hostile.image);
+  await expect(remarks).toContainText(hostile.link);
+  await expect(remarks).toContainText(hostile.statement);
+  await expect(remarks).toContainText('(10,000 characters)');
+  await expect(remarks).toContainText('A[U+0000]B');
+  await expect(remarks).toContainText('[U+202E]gpj.exe');
+  await expect(remarks).not.toContainText('x'.repeat(200));
+  await expect(page.getByRole('grid', { name: 'The files, as understood' })).toContainText('<b>visits</b>.csv');
+  await commitPlan(page);
+  await openScreen(page, '/clients/');
+  await expect(page.getByRole('main')).toContainText(hostile.image);
+  await openScreen(page, '/programs/');
+  await expect(page.getByRole('main')).toContainText(hostile.statement);
+  expect(await page.locator('main img').count()).toBe(0);
+  expect(trouble.errors).toEqual([]);
+});
+
+test('a file without a condition column fills the first screen after one question', async ({ page }) => {
+  await chooseFiles(page, [{ name: 'plain.csv', content: visitExport({ conditions: false }) }]);
+  const conditions = page.getByRole('region', { name: 'Conditions' });
+  await expect(conditions).toContainText('fasted_h');
+  await conditions.getByRole('button', { name: 'Declare the procedure' }).click();
+  await expect(conditions.getByRole('alert')).toContainText('Choose at least one');
+  await conditions.getByLabel('All of these').check();
+  await conditions.getByLabel('Your initials').fill('AB');
+  await conditions.getByRole('button', { name: 'Declare the procedure' }).click();
+  await expect(conditions).toContainText('as met by procedure: all sites, all dates (declared by AB)');
+  await commitPlan(page);
+  await page.getByRole('link', { name: 'See this week' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).not.toBeEmpty();
+  await openScreen(page, '/programs/');
+  const table = page.getByRole('grid', { name: 'Every program, in numbers' });
+  await expect(table.getByRole('row').filter({ hasText: 'Walking group' })).toContainText('24');
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Among the people compared');
+});
+
+test('the demo opens without condition columns, and again with them', async ({ page }) => {
+  await openScreen(page, '/import/');
+  await page.getByRole('button', { name: 'Open the demo without condition columns' }).click();
+  await expect(page.getByText('Do you measure by a written procedure?')).toBeVisible({ timeout: 30_000 });
+  await page.getByRole('button', { name: 'Open the demo clinic' }).click();
+  await expect(page.getByText('Do you measure by a written procedure?')).toBeHidden({ timeout: 30_000 });
+});
