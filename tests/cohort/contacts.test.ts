@@ -1,0 +1,66 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Settings } from '../../lib/cohort/settings';
+import type { ContactLists } from '../../lib/cohort/types/contact-lists';
+import type { IsoDate } from '../../lib/core/iso-date';
+import { openNodeEngine } from '../../lib/engine/node';
+import type { Engine } from '../../lib/engine/types';
+import { cohortOf, errorStudy, filterFor, reading, type Cells } from './small-clinic';
+
+let engine: Engine;
+beforeAll(async () => {
+  engine = await openNodeEngine();
+});
+afterAll(() => engine.close());
+
+/** A study with a small error in every value: fat-free mass about 0.3 kg. */
+const STUDY = errorStudy(30, (person, visit) => ({
+  r_ohm: visit === 0 ? '500.0' : person % 2 === 0 ? '502.0' : '498.0',
+  xc_ohm: visit === 0 ? '50.0' : person % 2 === 0 ? '49.6' : '50.4',
+  weight_kg: visit === 0 ? '80.0' : person % 2 === 0 ? '80.2' : '79.8',
+}));
+
+/** R up, Xc down: fat-free mass down with the phase angle. R and Xc up together: less water. */
+const CELLS: Cells = { r_ohm: '540.0', xc_ohm: '46.0' };
+const WATER: Cells = { r_ohm: '540.0', xc_ohm: '54.0' };
+
+const listsOf = async (later: Cells, date = '2025-05-20', settings: Partial<Settings> = {}, first: Cells = {}) => {
+  const rows = [reading('a', '2025-01-06', first), reading('a', date, { ...later })];
+  const cohort = await cohortOf(engine, [...STUDY, ...rows], settings, { asOf: '2025-06-30' as IsoDate });
+  return cohort.contacts(filterFor('ffm'));
+};
+const places = (lists: ContactLists) => [lists.talkTo.map((row) => row.fits), lists.measureAgain.map((row) => row.why)];
+
+test('a loss beyond error with the phase angle down is talked about, as cell mass; 42 days after the visit and no longer', async () => {
+  expect(places(await listsOf(CELLS, '2025-05-19'))).toEqual([['cell-mass'], []]);
+  expect(places(await listsOf(CELLS, '2025-05-18'))).toEqual([[], []]);
+});
+
+test('a loss with the impedance up and the phase angle kept is measured again: less water', async () => {
+  expect(places(await listsOf(WATER))).toEqual([[], ['fits-less-water']]);
+});
+
+test('a loss that fits neither is talked about with no guess', async () => {
+  // Less weight too, and the phase angle up: neither pattern.
+  expect(places(await listsOf({ r_ohm: '540.0', xc_ohm: '60.0' }))).toEqual([['cannot-tell'], []]);
+});
+
+test('nobody is listed whose program has ended', async () => {
+  const ended = { program_end: '2025-05-25' };
+  expect(places(await listsOf({ ...CELLS, ...ended }, '2025-05-20', {}, ended))).toEqual([[], []]);
+});
+
+test('what the program lets expect is taken off first', async () => {
+  const light = { weight_kg: '70.0', r_ohm: '507.0', xc_ohm: '48.0' };
+  expect((await listsOf(light)).talkTo).toHaveLength(1);
+  const expected = {
+    programs: [
+      {
+        name: 'Walking',
+        plannedVisitWeeks: [],
+        reviews: [],
+        expectedChange: [{ measure: 'ffm' as const, perKgWeightChange: 0.4 }],
+      },
+    ],
+  };
+  expect((await listsOf(light, '2025-05-20', expected)).talkTo).toEqual([]);
+});
