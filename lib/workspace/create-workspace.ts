@@ -169,12 +169,12 @@ export const createWorkspace = (parts: WorkspaceParts): Workspace => {
   // Every step fills the same tables: two at once would read each other's half-built ones.
   const serial = createSerial();
   return {
-    open: () => serial(workspace.open),
+    open: () => serial(() => workspace.open()),
     plan: (files, settings) => serial(() => workspace.plan(files, settings)),
     commit: (plan, settings) => serial(() => workspace.commit(plan, settings)),
     saveSettings: (settings) => serial(() => workspace.saveSettings(settings)),
     switchTo: (clinic) => serial(() => workspace.switchTo(clinic)),
     hasOwn: () => workspace.hasOwn(),
-    openDemoWithoutConditions: () => serial(workspace.openDemoWithoutConditions),
+    openDemoWithoutConditions: () => serial(() => workspace.openDemoWithoutConditions()),
   };
 };
