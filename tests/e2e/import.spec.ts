@@ -116,7 +116,7 @@ test('hostile cells are text: no markup, no script, no hidden sign, no endless c
     statement: "'; DROP TABLE readings; --",
     long: 'x'.repeat(10_000),
     nul: 'A\u0000B',
-    turned: '\u202Egpj.exe',
+    turned: 'photo\u202Egpj.exe',
   };
   const extra = Object.values(hostile).map((cell, index) => exportRow(index + 1, 200, { weight_kg: cell }));
   const named = [
@@ -132,7 +132,7 @@ test('hostile cells are text: no markup, no script, no hidden sign, no endless c
   await expect(remarks).toContainText(hostile.statement);
   await expect(remarks).toContainText('(10,000 characters)');
   await expect(remarks).toContainText('A[U+0000]B');
-  await expect(remarks).toContainText('[U+202E]gpj.exe');
+  await expect(remarks).toContainText('photo[U+202E]gpj.exe');
   await expect(remarks).not.toContainText('x'.repeat(200));
   await expect(page.getByRole('grid', { name: 'The files, as understood' })).toContainText('<b>visits</b>.csv');
   await commitPlan(page);
