@@ -10,6 +10,7 @@ const nextConfig = {
   reactStrictMode: true,
   devIndicators: false,
   // "npm run types" checks the whole project, tests included; a person's first start need not wait for that.
+  turbopack: { resolveAlias: { '@stdlib/assert-has-generator-support': './lib/stats/has-generator-support.cjs' } },
   typescript: { ignoreBuildErrors: true },
 };
 
