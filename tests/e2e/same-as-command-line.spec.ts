@@ -106,8 +106,8 @@ test('the error study in the browser has the numbers of the command line', async
     const line = shown.find((candidate) => Math.abs(Number(candidate['LSC']) - (row['lsc'] ?? 0)) < 1e-7);
     expect(line, row.measure).toBeDefined();
     expectSame(line?.['PE'], row['pe'], 0, row.measure);
-    expectSame(under(line, 's_b'), row['s_b'], 0, row.measure);
-    expectSame(under(line, 's_w'), row['s_w'], 0, row.measure);
+    expectSame(under(line, 'SD, between days'), row['s_b'], 0, row.measure);
+    expectSame(under(line, 'SD, repositioning'), row['s_w'], 0, row.measure);
   }
 });
 
