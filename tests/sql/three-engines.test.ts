@@ -118,14 +118,18 @@ describe('the pipeline on DuckDB-wasm', () => {
 describe.skipIf(!postgresInstalled)(
   `the pipeline on PostgreSQL${postgresInstalled ? '' : ` (${postgresAbsent})`}`,
   () => {
-    it('gives the same answers from readings copied row by row', async () => {
-      const engine = await openPostgresEngine(cluster.postgres?.connection ?? {});
-      try {
-        await copyReadings(nativeEngine(), engine);
-        same(await tell(engine, native.asOf));
-      } finally {
-        await engine.close();
-      }
-    });
+    it(
+      'gives the same answers from readings copied row by row',
+      async () => {
+        const engine = await openPostgresEngine(cluster.postgres?.connection ?? {});
+        try {
+          await copyReadings(nativeEngine(), engine);
+          same(await tell(engine, native.asOf));
+        } finally {
+          await engine.close();
+        }
+      },
+      LIMIT_MS,
+    );
   },
 );
