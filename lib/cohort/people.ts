@@ -2,13 +2,14 @@ import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
 import { guardMask, guardsOf } from '../measures/guard';
 import { measureById } from '../measures/catalogue';
+import { doubleLiteral } from '../measures/compile-sql';
 import type { Ask } from './question';
 import type { ClientListRow, IndexPoint } from './types/cohort-summary';
 import type { CohortFilter } from './types/filter';
 
 const FFMI = measureById('ffmi');
 const STOPPED = String(guardMask(guardsOf(FFMI).stop));
-const [LOW, HIGH] = FFMI.equation?.population.bmi ?? [16, 34];
+const [LOW, HIGH] = (FFMI.equation?.population.bmi ?? [16, 34]).map(doubleLiteral);
 
 const FILTERED = `(f.program IS NULL OR e.program = f.program) AND (f.site IS NULL OR v.site = f.site)
   AND (f.sex IS NULL OR v.sex = f.sex) AND (f.age_from IS NULL OR v.completed_age >= f.age_from)
@@ -32,7 +33,7 @@ WHERE ${FILTERED}
 ORDER BY c.client_id`;
 
 const indicesQuery = `SELECT c.client_key, c.client_id, e.program, v.sex, v.visit_date, v.ffmi, v.fmi,
-  CASE WHEN v.bmi < ${String(LOW)} OR v.bmi > ${String(HIGH)} THEN 1 ELSE 0 END AS held
+  CASE WHEN v.bmi < ${LOW ?? ''} OR v.bmi > ${HIGH ?? ''} THEN 1 ELSE 0 END AS held
 FROM enrolment_latest AS e
 JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = e.latest_index
 JOIN clients AS c ON c.client_key = e.client_key

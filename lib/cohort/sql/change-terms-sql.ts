@@ -38,7 +38,8 @@ export const changeTerms = (measure: Measure): Readonly<Record<(typeof TERM_PART
     ? '(5000E0 * (1E0 / NULLIF(a.height_cm * a.height_cm, 0) + 1E0 / NULLIF(b.height_cm * b.height_cm, 0)))'
     : '1E0';
   const signed = (text: string): string => `(${parts.sign === 1 ? '' : '-'}(${text}))`;
-  const own = parts.weightCoefficient === 1 ? '(b.weight - a.weight)' : '0E0';
+  const weights = regressorMean(equation, 'weight');
+  const own = parts.weightCoefficient === 1 ? `(b.${weights} - a.${weights})` : '0E0';
   const weight = `(${own} + ${signed(regressionPart(equation, 'weight'))}) * ${scale}`;
   const part = (name: 'resistance' | 'reactance' | 'age'): string =>
     `${signed(regressionPart(equation, name))} * ${scale}`;
