@@ -20,9 +20,12 @@ describe('a CSV file', () => {
     expect(writeCsv(['a', 'b', 'c'], [[null, Number.NaN, Number.POSITIVE_INFINITY]])).toBe('a,b,c\r\n,,\r\n');
   });
 
-  test.each(['=1+1', '+cmd|x', '-2+3', '@SUM(A1)', '\tx', '\rx', '-x'])('keeps %j from running as a formula', (cell) => {
-    expect(neutralise(cell)).toBe(`'${cell}`);
-  });
+  test.each(['=1+1', '+cmd|x', '-2+3', '@SUM(A1)', '\tx', '\rx', '-x'])(
+    'keeps %j from running as a formula',
+    (cell) => {
+      expect(neutralise(cell)).toBe(`'${cell}`);
+    },
+  );
 
   test.each(['-1.4', '+0.5', '-3', '.5', '1e-9', 'OM-0007', ''])('leaves %j as it is', (cell) => {
     expect(neutralise(cell)).toBe(cell);
