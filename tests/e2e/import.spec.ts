@@ -108,6 +108,16 @@ test('a file that cannot be read stands beside the one that can', async ({ page 
   await expect(page.getByRole('alert').filter({ hasText: 'wrong.csv' })).toContainText('has no column');
 });
 
+test('a file that cannot be read leaves an own clinic as it was', async ({ page }) => {
+  await chooseFiles(page, [{ name: 'good.csv', content: visitExport({ clients: 3 }) }]);
+  await commitPlan(page);
+  await chooseFiles(page, [{ name: 'wrong.csv', content: 'name,amount\nrent,12\n' }]);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('wrong.csv has no column');
+  await openScreen(page, '/import/');
+  await expect(page.getByRole('grid', { name: 'Files of this clinic' })).toContainText('good.csv');
+  await expect(page.getByRole('grid', { name: 'Files of this clinic' })).not.toContainText('wrong.csv');
+});
+
 test('hostile cells are text: no markup, no script, no hidden sign, no endless cell', async ({ page }) => {
   const trouble = watchForTrouble(page);
   const hostile = {

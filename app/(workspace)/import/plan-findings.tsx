@@ -43,8 +43,20 @@ export const PlanFindings = ({ plan }: { readonly plan: ImportPlan }) => {
         value: (row) => row.value,
         cell: (row) => <CellText value={row.value} />,
       },
-      { id: 'message', title: words.columns.message, value: (row) => row.message, width: 'wide' },
-      { id: 'remedy', title: words.columns.remedy, value: (row) => row.remedy, width: 'wide' },
+      {
+        id: 'message',
+        title: words.columns.message,
+        value: (row) => row.message,
+        width: 'wide',
+        cell: (row) => <span className={styles.prose}>{row.message}</span>,
+      },
+      {
+        id: 'remedy',
+        title: words.columns.remedy,
+        value: (row) => row.remedy,
+        width: 'wide',
+        cell: (row) => <span className={styles.prose}>{row.remedy}</span>,
+      },
     ],
     [words],
   );

@@ -29,6 +29,12 @@ export type ImportState =
   | { readonly kind: 'keeping'; readonly rows: number }
   | { readonly kind: 'done'; readonly rows: number; readonly files: number };
 
+/** Why nothing of what was given could be read, though files kept earlier can. */
+const unreadError = (files: readonly GivenFile[], plan: ImportPlan): AppError | undefined => {
+  const failed = files.map(({ name }) => plan.failedFiles.find((file) => file.name === name));
+  return failed.includes(undefined) ? undefined : failed[0]?.error;
+};
+
 /** The import as a person goes through it: read, plan, answer, keep. A later start makes an earlier answer void. */
 export const useImport = () => {
   const messages = useMessages();
@@ -77,9 +83,10 @@ export const useImport = () => {
       const settings = await ownSettings();
       const planned = read.ok ? await plan(read.value, settings) : read;
       if (own !== turn.current) return;
-      if (!read.ok) setState({ kind: 'failed', error: read.error });
-      else if (!planned.ok) setState({ kind: 'failed', error: planned.error });
-      else setState({ kind: 'planned', files: read.value, plan: planned.value, settings, updating: false });
+      const error = read.ok ? (planned.ok ? unreadError(read.value, planned.value) : planned.error) : read.error;
+      if (error !== undefined) setState({ kind: 'failed', error });
+      else if (read.ok && planned.ok)
+        setState({ kind: 'planned', files: read.value, plan: planned.value, settings, updating: false });
     },
     [messages, ownSettings, plan],
   );

@@ -37,7 +37,7 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
   const { cohort } = useSession();
   const { filter } = useFilter();
   const narrow = useNarrow();
-  const context = useFigureContext({ width: narrow ? 330 : 1080 });
+  const context = useFigureContext({ width: narrow ? 310 : 1080 });
   const [active, setActive] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const measure = measureById(filter.measure);
