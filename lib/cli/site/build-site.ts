@@ -6,7 +6,6 @@ import { err, ok, type Result } from '../../core/result';
 import { copyDemoFiles } from './copy-demo-files';
 import { copyEngineFiles } from './copy-engine-files';
 import engineFiles from './engine-files.json';
-import { injectedStyleHashes } from './injected-style-hashes';
 import { inlineScriptHashes } from './inline-script-hashes';
 import { inputsHash } from './inputs-hash';
 import { listFiles } from './list-files';
@@ -59,7 +58,7 @@ export const buildSite = async (root: string, announce: () => void): Promise<Res
 
   const pages = listFiles(paths.out).filter((path) => path.endsWith('.html'));
   const documents = pages.map((path) => readFileSync(join(paths.out, path), 'utf8'));
-  const record = { inputs, headers: securityHeaders(inlineScriptHashes(documents), injectedStyleHashes) };
+  const record = { inputs, headers: securityHeaders(inlineScriptHashes(documents), []) };
   writeSiteRecord(paths, record);
   return ok(record);
 };
