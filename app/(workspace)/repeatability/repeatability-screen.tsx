@@ -62,7 +62,7 @@ export const RepeatabilityScreen = () => {
       >
         {repeatabilityAnswer(chosen, measure, words, formatters)}
       </Sentence>
-      {studied ? (
+      {studied && spec.bars.length > 0 ? (
         <div className="split">
           <div className="sheet">
             <LinkedPoints keys={linked}>
@@ -82,7 +82,8 @@ export const RepeatabilityScreen = () => {
           </div>
           {chosen === undefined || chosen.tier === 6 ? null : <ErrorParts row={chosen} measure={measure} />}
         </div>
-      ) : (
+      ) : null}
+      {studied ? null : (
         <Empty title={words.noneTitle}>
           <p>{words.noneBody}</p>
           <p>{words.noneRemedy}</p>
