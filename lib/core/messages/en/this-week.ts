@@ -55,6 +55,6 @@ export const thisWeek = (f: Formatters) => ({
     needsCondition: 'Choose at least one condition.',
     needsInitials: 'Write your initials: the declaration is kept with them.',
     otherwise:
-      'If not: leave this open. Weight, vector and levels are shown; changes are judged where conditions are known.',
+      'If not, leave this open: changes are compared all the same, and nothing is known about the conditions behind them.',
   },
 });

@@ -1,0 +1,26 @@
+import { test } from '@playwright/test';
+import { expect, openScreen } from './support/open-screen';
+
+test.describe.configure({ timeout: 180_000 });
+
+test('files without condition columns lead to one question, and the answer makes visits comparable by procedure', async ({
+  page,
+}) => {
+  await openScreen(page, '/import/');
+  await page.getByRole('button', { name: /without condition columns/i }).click();
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'This week' }).click();
+  const question = page.getByRole('form', { name: 'Does your clinic measure by a written procedure?' });
+  await expect(question).toBeVisible();
+  await expect(page.getByRole('region', { name: 'State of the data' })).toContainText(
+    'no condition is recorded in these files',
+  );
+  const declare = question.getByRole('button', { name: 'Declare the procedure' });
+  await declare.click();
+  await expect(question.getByRole('alert')).toHaveText('Write your initials: the declaration is kept with them.');
+  for (const condition of await question.getByRole('checkbox').all()) await expect(condition).toBeChecked();
+  await question.getByLabel('Your initials').fill('AB');
+  await declare.click();
+  await expect(question).toHaveCount(0);
+  await expect(page.getByRole('region', { name: 'State of the data' })).toContainText('Conditions by procedure.');
+  await expect(page.getByRole('region', { name: 'State of the data' })).toContainText(/by procedure [1-9]\d*\s%/);
+});
