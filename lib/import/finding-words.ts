@@ -1,5 +1,9 @@
 import { findingWords as words } from '../core/messages/en/finding-words';
 import { COLUMN_BY_NAME } from './columns';
+import type { FindingKind } from './plan';
+
+/** Findings that a person answers. */
+const QUESTIONS: ReadonlySet<string> = new Set(['far_off', 'above_resistance']);
 
 interface FindingText {
   readonly message: string;
@@ -7,7 +11,9 @@ interface FindingText {
 }
 
 /** What a finding says and what to do about it, by its code. */
-export const findingText = (code: string, column: string): FindingText => {
+export const findingText = (code: string, column: string, kind?: FindingKind): FindingText => {
+  if (QUESTIONS.has(code) && kind === 'warning') return words.keptByAnswer(column);
+  if (QUESTIONS.has(code) && kind === 'refused') return words.refusedByAnswer(column);
   const known = COLUMN_BY_NAME.get(column);
   const { limits, choices, unit } = known ?? {};
   switch (code) {

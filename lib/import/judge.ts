@@ -76,7 +76,7 @@ ORDER BY 1, 2, 3, 4, 5`);
     column: text(row, 'column_name'),
     value: text(row, 'cell'),
     code: text(row, 'code'),
-    ...findingText(text(row, 'code'), text(row, 'column_name')),
+    ...findingText(text(row, 'code'), text(row, 'column_name'), text(row, 'kind') as FindingKind),
     client: row['client_id'] === null ? null : text(row, 'client_id'),
     visitDate: row['visit_date'] === null ? null : text(row, 'visit_date'),
   }));

@@ -70,6 +70,7 @@ describe('a question', () => {
   test('answered with keep accepts the row, with a warning', async () => {
     const plan = await planOfRow(engine(), { weight_kg: '700' }, answered('keep'));
     expect([plan.accepted, plan.held, ...codes(plan)]).toEqual([1, 0, 'warning far_off weight_kg']);
+    expect(plan.findings[0]?.message).toBe('weight_kg is unusual and was kept as it is, by an answer.');
   });
 
   test('answered with refuse refuses the row', async () => {

@@ -18,6 +18,10 @@ export const findingWords = {
     'Reactance is larger than resistance. The row is set aside until someone says whether it is right.',
     'Check whether the two were exchanged: keep it as it is, or correct it in the export and import again.',
   ),
+  keptByAnswer: (column: string) =>
+    text(`${column} is unusual and was kept as it is, by an answer.`, 'Change the answer if that was wrong.'),
+  refusedByAnswer: (column: string) =>
+    text(`${column} is not what was measured, by an answer.`, 'Correct it in the export and import again.'),
   implausible: (column: string, limits: readonly [number, number], unit: string) =>
     text(`${column} lies outside ${range(limits, unit)}: unusual, accepted.`, 'Check it against the visit’s record.'),
   rare: (column: string, limit: number, unit: string) =>
