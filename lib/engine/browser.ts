@@ -3,6 +3,7 @@ import { DataType, type Field } from 'apache-arrow';
 import { fromDayNumber } from '../core/iso-date';
 import { createSerial } from '../core/serial';
 import { bootStatements } from './boot-statements';
+import { rowChunks } from './row-chunks';
 import type { Cell, Engine, Row } from './types';
 
 const START_LIMIT_MS = 60_000;
@@ -89,13 +90,15 @@ export const openBrowserEngine = async (folderUrl: string): Promise<Engine> => {
     query: (sql, signal) => serial(() => readRows(connection, sql, signal)),
     insert: (table, columns, rows) =>
       serial(async () => {
-        if (rows.length === 0) return;
-        const slots = columns.map(() => '?').join(', ');
-        const statement = await connection.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${slots})`);
-        try {
-          for (const row of rows) await statement.query(...row);
-        } finally {
-          await statement.close();
+        const slots = `(${columns.map(() => '?').join(', ')})`;
+        for (const chunk of rowChunks(rows, columns.length)) {
+          const values = chunk.map(() => slots).join(', ');
+          const statement = await connection.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES ${values}`);
+          try {
+            await statement.query(...chunk.flat());
+          } finally {
+            await statement.close();
+          }
         }
       }),
     addFile: async (name, bytes) => {

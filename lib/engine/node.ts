@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { DuckDBInstance, type DuckDBValue } from '@duckdb/node-api';
 import { bootStatements } from './boot-statements';
 import { plainCell } from './plain-cell';
+import { rowChunks } from './row-chunks';
 import type { Cell, Engine, Row } from './types';
 
 /**
@@ -42,11 +43,14 @@ export const openNodeEngine = async (): Promise<Engine> => {
     },
     query,
     insert: async (table, columns, rows) => {
-      if (rows.length === 0) return;
-      const slots = columns.map((_, index) => `$${String(index + 1)}`).join(', ');
-      const statement = await connection.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES (${slots})`);
-      for (const row of rows) {
-        statement.bind(row as DuckDBValue[]);
+      for (const chunk of rowChunks(rows, columns.length)) {
+        const slots = chunk
+          .map(
+            (_, row) => `(${columns.map((__, column) => `$${String(row * columns.length + column + 1)}`).join(', ')})`,
+          )
+          .join(', ');
+        const statement = await connection.prepare(`INSERT INTO ${table} (${columns.join(', ')}) VALUES ${slots}`);
+        statement.bind(chunk.flat());
         await statement.run();
       }
     },
