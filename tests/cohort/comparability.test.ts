@@ -3,11 +3,13 @@ import type { Settings } from '../../lib/cohort/settings';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
 import type { CohortFilter } from '../../lib/cohort/types/filter';
-import { cohortOf, filterFor, latestOf, pairsOf, reading, without, type Cells } from './small-clinic';
+import { cohortOf, filterFor, latestOf, pairsOf, reading, sharedClinics, without, type Cells } from './small-clinic';
 
+const clinics = sharedClinics();
 let engine: Engine;
 beforeAll(async () => {
   engine = await openNodeEngine();
+  await clinics.build(engine);
 });
 afterAll(() => engine.close());
 
@@ -19,27 +21,29 @@ const WITNESS = [reading('witness', START), reading('witness', LATER)];
 
 type Graded = readonly [comparable: string, reasons: readonly string[]];
 
-const graded = async (
+/** The grade of a pair, asked while the tests are collected and read in a test. */
+const graded = (
   from: Cells,
   to: Cells,
   settings: Partial<Settings> = {},
   measure: CohortFilter['measure'] = 'ffm',
-): Promise<Graded> => {
-  const cohort = await cohortOf(
-    engine,
-    [{ ...reading('a', START), ...from }, { ...reading('a', LATER), ...to }, ...WITNESS],
-    settings,
-  );
-  const row = await latestOf(cohort, 'a', measure);
-  return [row.comparable, row.reasons.filter((reason) => reason !== 'no_error_study')];
+): (() => Graded) => {
+  const latest = clinics
+    .add([{ ...reading('a', START), ...from }, { ...reading('a', LATER), ...to }, ...WITNESS], settings)
+    .latest(measure);
+  return () => {
+    const row = latest();
+    return [row.comparable, row.reasons.filter((reason) => reason !== 'no_error_study')];
+  };
 };
 
-test('two standard visits are comparable', async () => {
-  expect(await graded({}, {})).toEqual(['comparable', []]);
+const standard = graded({}, {});
+test('two standard visits are comparable', () => {
+  expect(standard()).toEqual(['comparable', []]);
 });
 
 describe('a condition that spoils a reading grades the pair at one end, at the other and at both', () => {
-  test.each([
+  const conditions = [
     ['fasting', 'no', { fasted_h: 7.9 }, { fasted_h: 8 }],
     ['contact', 'no', { contact_ok: 'n' }, { contact_ok: 'y' }],
     ['exercise', 'caution', { since_exercise_h: 11 }, { since_exercise_h: 12 }],
@@ -49,65 +53,91 @@ describe('a condition that spoils a reading grades the pair at one end, at the o
     ['rested', 'caution', { rested: 'n' }, { rested: 'y' }],
     ['acute_illness', 'caution', { acute_illness: 'y' }, { acute_illness: 'n' }],
     ['medication', 'caution', { medication_changed: 'y' }, { medication_changed: 'n' }],
-  ] as const)('%s: %s', async (rule, grade, broken, met) => {
-    expect(await graded(broken, met)).toEqual([grade, [rule]]);
-    expect(await graded(met, broken)).toEqual([grade, [rule]]);
-    expect(await graded(broken, broken)).toEqual([grade, [rule]]);
-    expect(await graded(met, met)).toEqual(['comparable', []]);
-  });
+  ] as const;
+
+  for (const [rule, grade, broken, met] of conditions) {
+    const [first, last, both, neither] = [
+      graded(broken, met),
+      graded(met, broken),
+      graded(broken, broken),
+      graded(met, met),
+    ];
+    test(`${rule}: ${grade}`, () => {
+      expect(first()).toEqual([grade, [rule]]);
+      expect(last()).toEqual([grade, [rule]]);
+      expect(both()).toEqual([grade, [rule]]);
+      expect(neither()).toEqual(['comparable', []]);
+    });
+  }
 });
 
 describe('a label that must not change grades the pair when it does, and not when both differ from the usual', () => {
-  test.each([
+  const labels = [
     ['device', 'no', 'device_id', 'Unit 2'],
     ['electrode_path', 'no', 'electrode_path', 'foot-to-foot'],
     ['posture', 'no', 'posture', 'standing'],
     ['side', 'no', 'side', 'left'],
     ['frequency', 'no', 'frequency_khz', 100],
     ['position', 'no', 'electrode_position', 'B'],
-  ] as const)('%s', async (rule, grade, column, other) => {
-    expect(await graded({ [column]: other }, {}, {}, 'r')).toEqual([grade, [rule]]);
-    expect(await graded({}, { [column]: other }, {}, 'r')).toEqual([grade, [rule]]);
-    expect(await graded({ [column]: other }, { [column]: other }, {}, 'r')).toEqual(['comparable', []]);
-  });
+  ] as const;
 
-  test.each([
+  for (const [rule, grade, column, other] of labels) {
+    const [first, last, both] = [
+      graded({ [column]: other }, {}, {}, 'r'),
+      graded({}, { [column]: other }, {}, 'r'),
+      graded({ [column]: other }, { [column]: other }, {}, 'r'),
+    ];
+    test(rule, () => {
+      expect(first()).toEqual([grade, [rule]]);
+      expect(last()).toEqual([grade, [rule]]);
+      expect(both()).toEqual(['comparable', []]);
+    });
+  }
+
+  const sources = [
     ['menstrual_phase', { menstrual_phase: 'none', sex: 'F' }, { menstrual_phase: 'premenstrual', sex: 'F' }],
     ['height_source', { height_source: 'measured' }, { height_source: 'reported' }],
     ['weight_source', { weight_source: 'measured' }, { weight_source: 'entered' }],
-  ] as const)('%s: a caution, and nothing where one end is empty', async (rule, one, other) => {
-    expect(await graded(one, other)).toEqual(['caution', [rule]]);
-    expect(await graded(one, one)).toEqual(['comparable', []]);
-    expect(await graded(one, without(one, rule))).toEqual(['comparable', []]);
-  });
+  ] as const;
 
-  test('device software matters for what the device computed, phase angle included, and for nothing else', async () => {
-    const [one, other] = [{ device_software: '1.0' }, { device_software: '2.0' }];
-    const exported = { ffm_kg: '55.0', tbw_l: '40.0', phase_angle_deg: '5.5' };
-    for (const measure of ['ffm_exported', 'tbw_exported', 'phase_angle_exported'] as const) {
-      expect(await graded({ ...exported, ...one }, { ...exported, ...other }, {}, measure)).toEqual([
-        'no',
-        ['software'],
-      ]);
-      expect(await graded({ ...exported, ...one }, { ...exported, ...one }, {}, measure)).toEqual(['comparable', []]);
-    }
-    for (const measure of ['ffm', 'phase_angle', 'weight'] as const) {
-      expect(await graded(one, other, {}, measure)).toEqual(['comparable', []]);
-    }
+  for (const [rule, one, other] of sources) {
+    const [changed, same, empty] = [graded(one, other), graded(one, one), graded(one, without(one, rule))];
+    test(`${rule}: a caution, and nothing where one end is empty`, () => {
+      expect(changed()).toEqual(['caution', [rule]]);
+      expect(same()).toEqual(['comparable', []]);
+      expect(empty()).toEqual(['comparable', []]);
+    });
+  }
+
+  const [one, other] = [{ device_software: '1.0' }, { device_software: '2.0' }];
+  const exported = { ffm_kg: '55.0', tbw_l: '40.0', phase_angle_deg: '5.5' };
+  const byDevice = (['ffm_exported', 'tbw_exported', 'phase_angle_exported'] as const).map((measure) => ({
+    changed: graded({ ...exported, ...one }, { ...exported, ...other }, {}, measure),
+    same: graded({ ...exported, ...one }, { ...exported, ...one }, {}, measure),
+  }));
+  const byUs = (['ffm', 'phase_angle', 'weight'] as const).map((measure) => graded(one, other, {}, measure));
+
+  test('device software matters for what the device computed, phase angle included, and for nothing else', () => {
+    expect(byDevice.map(({ changed }) => changed())).toEqual(byDevice.map(() => ['no', ['software']]));
+    expect(byDevice.map(({ same }) => same())).toEqual(byDevice.map(() => ['comparable', []]));
+    expect(byUs.map((grade) => grade())).toEqual(byUs.map(() => ['comparable', []]));
   });
 });
 
 describe('recorded heights of an adult', () => {
-  test('may differ by 1.5 cm and not by more', async () => {
-    expect(await graded({ height_cm: '176.0' }, { height_cm: '177.5' })).toEqual(['comparable', []]);
-    expect(await graded({ height_cm: '176.0' }, { height_cm: '177.6' })).toEqual(['caution', ['height_differs']]);
+  const near = graded({ height_cm: '176.0' }, { height_cm: '177.5' });
+  const far = graded({ height_cm: '176.0' }, { height_cm: '177.6' });
+
+  test('may differ by 1.5 cm and not by more', () => {
+    expect(near()).toEqual(['comparable', []]);
+    expect(far()).toEqual(['caution', ['height_differs']]);
   });
 });
 
 describe('dialysis', () => {
   const haemo = (hours: number | ''): Cells => ({ dialysis: 'haemo', hours_since_dialysis: hours });
 
-  test.each([
+  const sessions = [
     ['the same time after a session', haemo(4), haemo(4), 'comparable'],
     ['one hour apart', haemo(4), haemo(5), 'comparable'],
     ['more than one hour apart', haemo(4), haemo(5.1), 'no'],
@@ -116,9 +146,14 @@ describe('dialysis', () => {
     ['only at the later visit', {}, haemo(4), 'no'],
     ['peritoneal', { dialysis: 'peritoneal' }, { dialysis: 'peritoneal' }, 'no'],
     ['none', { dialysis: 'none' }, { dialysis: 'none' }, 'comparable'],
-  ] as const)('vectors are compared only at the same time after a session: %s', async (_when, from, to, comparable) => {
-    expect(await graded(from, to, {}, 'r_h')).toEqual([comparable, comparable === 'no' ? ['dialysis_timing'] : []]);
-  });
+  ] as const;
+
+  for (const [when, from, to, comparable] of sessions) {
+    const grade = graded(from, to, {}, 'r_h');
+    test(`vectors are compared only at the same time after a session: ${when}`, () => {
+      expect(grade()).toEqual([comparable, comparable === 'no' ? ['dialysis_timing'] : []]);
+    });
+  }
 });
 
 describe('a condition that is empty', () => {
@@ -137,47 +172,59 @@ describe('a condition that is empty', () => {
     ['posture', 'posture'],
   ] as const;
 
-  test.each(columns)(
-    '%s: unknown, a caution, where others record it at that site in that month',
-    async (rule, column) => {
-      expect(await graded({ [column]: '' }, {}, {}, 'r')).toEqual(['caution', [`unknown_${rule}`]]);
-      expect(await graded({}, { [column]: '' }, {}, 'r')).toEqual(['caution', [`unknown_${rule}`]]);
-    },
-  );
+  for (const [rule, column] of columns) {
+    const [first, last] = [graded({ [column]: '' }, {}, {}, 'r'), graded({}, { [column]: '' }, {}, 'r')];
+    test(`${rule}: unknown, a caution, where others record it at that site in that month`, () => {
+      expect(first()).toEqual(['caution', [`unknown_${rule}`]]);
+      expect(last()).toEqual(['caution', [`unknown_${rule}`]]);
+    });
+  }
 
-  test.each(columns)('%s: not recorded here, and grades nothing, where nobody does', async (_rule, column) => {
+  for (const [rule, column] of columns) {
     const rows = [reading('a', START), reading('a', LATER), ...WITNESS].map((row) => without(row, column));
-    const row = await latestOf(await cohortOf(engine, rows), 'a', 'r');
-    expect([row.comparable, row.reasons]).toEqual(['comparable', ['no_error_study']]);
+    const latest = clinics.add(rows).latest('r');
+    test(`${rule}: not recorded here, and grades nothing, where nobody does`, () => {
+      const row = latest();
+      expect([row.comparable, row.reasons]).toEqual(['comparable', ['no_error_study']]);
+    });
+  }
+
+  const bare = without(reading('a', '2025-05-31'), 'rested');
+  const others = [reading('b', '2025-05-01', { site: 'South' }), reading('b', '2025-06-01')];
+  const alone = clinics.add([reading('a', START), bare, ...others]).latest('ffm');
+  const beside = clinics.add([reading('a', START), bare, reading('b', '2025-05-01'), ...others]).latest('ffm');
+
+  test('is looked at per site and calendar month', () => {
+    expect(alone().comparable).toBe('comparable');
+    expect(beside().comparable).toBe('caution');
   });
 
-  test('is looked at per site and calendar month', async () => {
-    const bare = without(reading('a', '2025-05-31'), 'rested');
-    const other = [reading('b', '2025-05-01', { site: 'South' }), reading('b', '2025-06-01')];
-    const alone = await cohortOf(engine, [reading('a', START), bare, ...other]);
-    expect((await latestOf(alone, 'a', 'ffm')).comparable).toBe('comparable');
-    const beside = await cohortOf(engine, [reading('a', START), bare, reading('b', '2025-05-01'), ...other]);
-    expect((await latestOf(beside, 'a', 'ffm')).comparable).toBe('caution');
+  const twice = (cells: Cells): (() => Graded) => {
+    const rows = [
+      { ...reading('a', START), reading: 1 },
+      { ...reading('a', START), reading: 2, ...cells },
+      reading('a', LATER),
+      ...WITNESS,
+    ];
+    const latest = clinics.add(rows).latest('ffm');
+    return () => [latest().comparable, latest().reasons];
+  };
+  const [oneEmpty, oneBroken, oneMoved] = [
+    twice({ rested: '' }),
+    twice({ rested: 'n' }),
+    twice({ electrode_position: 'B' }),
+  ];
+
+  test('in one of two readings leaves the visit unknown, and a broken reading breaks it', () => {
+    expect(oneEmpty()).toEqual(['caution', ['unknown_rested', 'no_error_study']]);
+    expect(oneBroken()).toEqual(['caution', ['rested', 'no_error_study']]);
+    expect(oneMoved()).toEqual(['caution', ['unknown_position', 'no_error_study']]);
   });
 
-  test('in one of two readings leaves the visit unknown, and a broken reading breaks it', async () => {
-    const twice = async (cells: Cells): Promise<Graded> => {
-      const rows = [
-        { ...reading('a', START), reading: 1 },
-        { ...reading('a', START), reading: 2, ...cells },
-        reading('a', LATER),
-        ...WITNESS,
-      ];
-      const row = await latestOf(await cohortOf(engine, rows), 'a', 'ffm');
-      return [row.comparable, row.reasons];
-    };
-    expect(await twice({ rested: '' })).toEqual(['caution', ['unknown_rested', 'no_error_study']]);
-    expect(await twice({ rested: 'n' })).toEqual(['caution', ['rested', 'no_error_study']]);
-    expect(await twice({ electrode_position: 'B' })).toEqual(['caution', ['unknown_position', 'no_error_study']]);
-  });
+  const nobody = graded({ oedema: 'n', pregnant: 'n' }, { oedema: '', pregnant: '' });
 
-  test('of body-water cautions is no reason: oedema or pregnancy that nobody recorded grades nothing', async () => {
-    expect(await graded({ oedema: 'n', pregnant: 'n' }, { oedema: '', pregnant: '' })).toEqual(['comparable', []]);
+  test('of body-water cautions is no reason: oedema or pregnancy that nobody recorded grades nothing', () => {
+    expect(nobody()).toEqual(['comparable', []]);
   });
 });
 
@@ -186,9 +233,12 @@ describe('a written procedure', () => {
     procedures: [{ site: 'North', from: null, to: null, conditions: ['fasting', 'rested'], initials: 'AB', ...more }],
   });
 
+  const oneEmpty = graded({ fasted_h: '' }, {}, procedure());
+  const threeEmpty = graded({ fasted_h: '', rested: '' }, { fasted_h: '' }, procedure());
+
   test('stands for what is empty: by procedure, counted as comparable', async () => {
-    expect(await graded({ fasted_h: '' }, {}, procedure())).toEqual(['by-procedure', []]);
-    expect(await graded({ fasted_h: '', rested: '' }, { fasted_h: '' }, procedure())).toEqual(['by-procedure', []]);
+    expect(oneEmpty()).toEqual(['by-procedure', []]);
+    expect(threeEmpty()).toEqual(['by-procedure', []]);
     const rows = [reading('a', START), reading('a', LATER, { fasted_h: '' })];
     const cohort = await cohortOf(engine, [...rows, ...WITNESS], procedure());
     expect((await latestOf(cohort, 'a', 'ffm')).admitted).toBe(true);
@@ -208,41 +258,58 @@ describe('a written procedure', () => {
     });
   });
 
-  test('stands for no other condition, no other site and no other time', async () => {
-    const empty = { fasted_h: '' };
-    expect((await graded({ ...empty, bladder_emptied: '' }, {}, procedure()))[1]).toEqual(['unknown_bladder']);
-    expect((await graded(empty, {}, procedure({ site: 'South' })))[1]).toEqual(['unknown_fasting']);
-    expect((await graded(empty, {}, procedure({ from: '2025-01-07' })))[1]).toEqual(['unknown_fasting']);
-    expect((await graded(empty, {}, procedure({ to: '2025-01-05' })))[1]).toEqual(['unknown_fasting']);
-    expect((await graded(empty, {}, procedure({ from: '2025-01-06', to: '2025-01-06' })))[0]).toBe('by-procedure');
-    expect((await graded(empty, {}, procedure({ site: null })))[0]).toBe('by-procedure');
+  const empty = { fasted_h: '' };
+  const otherCondition = graded({ ...empty, bladder_emptied: '' }, {}, procedure());
+  const otherSite = graded(empty, {}, procedure({ site: 'South' }));
+  const laterStart = graded(empty, {}, procedure({ from: '2025-01-07' }));
+  const earlierEnd = graded(empty, {}, procedure({ to: '2025-01-05' }));
+  const thatDay = graded(empty, {}, procedure({ from: '2025-01-06', to: '2025-01-06' }));
+  const everySite = graded(empty, {}, procedure({ site: null }));
+
+  test('stands for no other condition, no other site and no other time', () => {
+    expect(otherCondition()[1]).toEqual(['unknown_bladder']);
+    expect(otherSite()[1]).toEqual(['unknown_fasting']);
+    expect(laterStart()[1]).toEqual(['unknown_fasting']);
+    expect(earlierEnd()[1]).toEqual(['unknown_fasting']);
+    expect(thatDay()[0]).toBe('by-procedure');
+    expect(everySite()[0]).toBe('by-procedure');
   });
 
-  test('does not outweigh a recorded no', async () => {
-    expect(await graded({ fasted_h: 2 }, { fasted_h: '' }, procedure())).toEqual(['no', ['fasting']]);
-    expect(await graded({ rested: 'n' }, { rested: '' }, procedure())).toEqual(['caution', ['rested']]);
+  const fed = graded({ fasted_h: 2 }, { fasted_h: '' }, procedure());
+  const unrested = graded({ rested: 'n' }, { rested: '' }, procedure());
+
+  test('does not outweigh a recorded no', () => {
+    expect(fed()).toEqual(['no', ['fasting']]);
+    expect(unrested()).toEqual(['caution', ['rested']]);
   });
 });
 
 describe('the clinic’s own rules', () => {
   const rules = (rule: Settings['rules'][number]): Partial<Settings> => ({ rules: [rule] });
 
-  test('give another grade: off and note say nothing against a pair', async () => {
-    const fed = { fasted_h: 2 };
-    expect(await graded(fed, {}, rules({ id: 'fasting', grade: 'caution' }))).toEqual(['caution', ['fasting']]);
-    expect(await graded(fed, {}, rules({ id: 'fasting', grade: 'off' }))).toEqual(['comparable', []]);
-    expect((await graded(fed, {}, rules({ id: 'fasting', grade: 'note' })))[0]).toBe('comparable');
-    expect(await graded({ rested: 'n' }, {}, rules({ id: 'rested', grade: 'no' }))).toEqual(['no', ['rested']]);
-    expect(await graded({ rested: '' }, {}, rules({ id: 'rested', grade: 'off' }))).toEqual(['comparable', []]);
+  const fed = { fasted_h: 2 };
+  const fedCaution = graded(fed, {}, rules({ id: 'fasting', grade: 'caution' }));
+  const fedOff = graded(fed, {}, rules({ id: 'fasting', grade: 'off' }));
+  const fedNote = graded(fed, {}, rules({ id: 'fasting', grade: 'note' }));
+  const unrestedNo = graded({ rested: 'n' }, {}, rules({ id: 'rested', grade: 'no' }));
+  const emptyOff = graded({ rested: '' }, {}, rules({ id: 'rested', grade: 'off' }));
+
+  test('give another grade: off and note say nothing against a pair', () => {
+    expect(fedCaution()).toEqual(['caution', ['fasting']]);
+    expect(fedOff()).toEqual(['comparable', []]);
+    expect(fedNote()[0]).toBe('comparable');
+    expect(unrestedNo()).toEqual(['no', ['rested']]);
+    expect(emptyOff()).toEqual(['comparable', []]);
   });
 
-  test('move a limit and leave the grade', async () => {
-    expect(await graded({ fasted_h: 5 }, {}, rules({ id: 'fasting', limit: 4 }))).toEqual(['comparable', []]);
-    expect(await graded({ fasted_h: 5 }, {}, rules({ id: 'fasting', limit: 5.5 }))).toEqual(['no', ['fasting']]);
-    expect(await graded({ height_cm: '170.0' }, {}, rules({ id: 'height_differs', limit: 10 }))).toEqual([
-      'comparable',
-      [],
-    ]);
+  const lower = graded({ fasted_h: 5 }, {}, rules({ id: 'fasting', limit: 4 }));
+  const notLowEnough = graded({ fasted_h: 5 }, {}, rules({ id: 'fasting', limit: 5.5 }));
+  const wider = graded({ height_cm: '170.0' }, {}, rules({ id: 'height_differs', limit: 10 }));
+
+  test('move a limit and leave the grade', () => {
+    expect(lower()).toEqual(['comparable', []]);
+    expect(notLowEnough()).toEqual(['no', ['fasting']]);
+    expect(wider()).toEqual(['comparable', []]);
   });
 });
 

@@ -96,19 +96,20 @@ export const pairsOf = async (
 ): Promise<readonly ChangeRow[]> =>
   (await cohort.changes(filterFor(measure, more), purpose)).filter((row) => row.client === client);
 
+const onlyPair = (rows: readonly ChangeRow[]): ChangeRow => {
+  expect(rows).toHaveLength(1);
+  const [row] = rows;
+  if (row === undefined) throw new Error('no pair');
+  return row;
+};
+
 /** One client's only pair from baseline. */
 export const latestOf = async (
   cohort: Cohort,
   client: string,
   measure: CohortFilter['measure'],
   more: Partial<CohortFilter> = {},
-): Promise<ChangeRow> => {
-  const rows = await pairsOf(cohort, client, measure, 'baseline-latest', more);
-  expect(rows).toHaveLength(1);
-  const [row] = rows;
-  if (row === undefined) throw new Error('no pair');
-  return row;
-};
+): Promise<ChangeRow> => onlyPair(await pairsOf(cohort, client, measure, 'baseline-latest', more));
 
 export const precisionOf = (cohort: Cohort, measure: AnyMeasureId, level: 80 | 90 | 95 = 95): PrecisionRow => {
   const row = cohort.precision(level).find((entry) => entry.measure === measure);
@@ -134,3 +135,83 @@ export const errorStudy = (people: number, cells: (person: number, visit: 0 | 1)
       }),
     ),
   ).flat();
+
+type Question = readonly [measure: CohortFilter['measure'], purpose: Purpose, more: Partial<CohortFilter>];
+
+interface SharedClinic {
+  readonly settings: Partial<Settings>;
+  readonly options: Partial<OpenOptions>;
+  readonly rows: Cells[];
+  readonly questions: Map<string, Question>;
+  readonly answers: Map<string, ReadonlyMap<string, readonly ChangeRow[]>>;
+}
+
+/** A case in a shared clinic. What it asks is said before the clinic is built, what comes back is read in the test. */
+export interface SharedCase {
+  /** Client `a`'s pairs of one value. */
+  pairs(measure: CohortFilter['measure'], purpose?: Purpose, more?: Partial<CohortFilter>): () => readonly ChangeRow[];
+  /** Client `a`'s only pair from baseline. */
+  latest(measure: CohortFilter['measure'], more?: Partial<CohortFilter>): () => ChangeRow;
+}
+
+export interface SharedClinics {
+  /** A case: its clients are its own, and its sites too unless the settings' procedures name them. */
+  add(rows: readonly Cells[], settings?: Partial<Settings>, options?: Partial<OpenOptions>): SharedCase;
+  /** Builds every clinic, one per settings and as-of, and asks all its questions. */
+  build(engine: Engine): Promise<void>;
+}
+
+/** Cases that share a clinic where they share settings, for planning the same statements again costs most of a case. */
+export const sharedClinics = (): SharedClinics => {
+  const clinics = new Map<string, SharedClinic>();
+  let cases = 0;
+
+  const clinicFor = (settings: Partial<Settings>, options: Partial<OpenOptions>): SharedClinic => {
+    const key = JSON.stringify([settings, options]);
+    const clinic = clinics.get(key) ?? { settings, options, rows: [], questions: new Map(), answers: new Map() };
+    clinics.set(key, clinic);
+    return clinic;
+  };
+
+  const add: SharedClinics['add'] = (rows, settings = {}, options = {}) => {
+    const clinic = clinicFor(settings, options);
+    cases += 1;
+    const mine = (name: string | number | undefined): string => `${String(cases)} ${String(name)}`;
+    const client = mine('a');
+    for (const row of rows) {
+      const site = settings.procedures === undefined ? { site: mine(row['site']) } : {};
+      clinic.rows.push({ ...row, client_id: mine(row['client_id']), ...site });
+    }
+    const pairs: SharedCase['pairs'] = (measure, purpose = 'baseline-latest', more = {}) => {
+      const key = JSON.stringify([measure, purpose, more]);
+      clinic.questions.set(key, [measure, purpose, more]);
+      return () => {
+        const answer = clinic.answers.get(key);
+        if (answer === undefined) throw new Error('the clinic is not built');
+        return answer.get(client) ?? [];
+      };
+    };
+    return {
+      pairs,
+      latest: (measure, more = {}) => {
+        const rowsOfPair = pairs(measure, 'baseline-latest', more);
+        return () => onlyPair(rowsOfPair());
+      },
+    };
+  };
+
+  const build: SharedClinics['build'] = async (engine) => {
+    for (const { rows, settings, options, questions, answers } of clinics.values()) {
+      const cohort = await cohortOf(engine, rows, settings, options);
+      for (const [key, [measure, purpose, more]] of questions) {
+        const byClient = new Map<string, ChangeRow[]>();
+        for (const row of await cohort.changes(filterFor(measure, more), purpose)) {
+          byClient.set(row.client, [...(byClient.get(row.client) ?? []), row]);
+        }
+        answers.set(key, byClient);
+      }
+    }
+  };
+
+  return { add, build };
+};
