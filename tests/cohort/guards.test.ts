@@ -2,11 +2,13 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
 import { MEASURE_IDS, type MeasureId } from '../../lib/measures/measure-id';
-import { cohortOf, filterFor, latestOf, pairsOf, reading, without, type Cells } from './small-clinic';
+import { cohortOf, filterFor, reading, sharedClinics, without, type Cells } from './small-clinic';
 
+const clinics = sharedClinics();
 let engine: Engine;
 beforeAll(async () => {
   engine = await openNodeEngine();
+  await clinics.build(engine);
 });
 afterAll(() => engine.close());
 
@@ -31,38 +33,44 @@ const OF_THE_DEVICE: readonly MeasureId[] = [
   'ecw_exported',
 ];
 
+type Caught = () => readonly MeasureId[];
+
 /** The values that a guard of this kind catches, of all values, under the most open setting. */
-const caught = async (kind: 'stop' | 'hold', code: string, from: Cells, to: Cells): Promise<readonly MeasureId[]> => {
-  const cohort = await cohortOf(engine, [
+const caught = (kind: 'stop' | 'hold', code: string, from: Cells, to: Cells): Caught => {
+  const asked = clinics.add([
     { ...reading('a', START), ...EXPORTED, ...from },
     { ...reading('a', LATER), ...EXPORTED, ...to },
   ]);
-  const found: MeasureId[] = [];
-  for (const measure of MEASURE_IDS) {
-    const [row] = await pairsOf(cohort, 'a', measure, 'baseline-latest', { comparable: 'all' });
-    if (row?.guard !== kind) continue;
-    expect(row.result).toBeNull();
-    expect(row.reasons).toContain(code);
-    found.push(measure);
-  }
-  return found;
+  const pairs = MEASURE_IDS.map(
+    (measure) => [measure, asked.pairs(measure, 'baseline-latest', { comparable: 'all' })] as const,
+  );
+  return () => {
+    const found: MeasureId[] = [];
+    for (const [measure, rows] of pairs) {
+      const [row] = rows();
+      if (row?.guard !== kind) continue;
+      expect(row.result).toBeNull();
+      expect(row.reasons).toContain(code);
+      found.push(measure);
+    }
+    return found;
+  };
 };
 
-const atEitherEndAndBoth = async (
+const atEitherEndAndBoth = (
   kind: 'stop' | 'hold',
   code: string,
   cells: Cells,
-): Promise<readonly (readonly MeasureId[])[]> => [
-  await caught(kind, code, cells, {}),
-  await caught(kind, code, {}, cells),
-  await caught(kind, code, cells, cells),
-];
+): (() => readonly (readonly MeasureId[])[]) => {
+  const ends = [caught(kind, code, cells, {}), caught(kind, code, {}, cells), caught(kind, code, cells, cells)];
+  return () => ends.map((end) => end());
+};
 
 const inOrder = (...ids: readonly (readonly MeasureId[])[]): readonly MeasureId[] =>
   MEASURE_IDS.filter((id) => ids.flat().includes(id));
 
 describe('stops at one end, at the other and at both', () => {
-  test.each([
+  const fluids = [
     ['oedema', 'fluid', { oedema: 'y' }],
     ['ascites', 'fluid', { fluid_condition: 'ascites' }],
     ['heart failure', 'fluid', { fluid_condition: 'heart_failure' }],
@@ -70,49 +78,69 @@ describe('stops at one end, at the other and at both', () => {
     ['an infusion', 'fluid', { fluid_condition: 'infusion' }],
     ['haemodialysis', 'dialysis', { dialysis: 'haemo', hours_since_dialysis: 4 }],
     ['peritoneal dialysis', 'dialysis', { dialysis: 'peritoneal' }],
-  ] as const)(
-    '%s stops composition, computed or exported, and leaves weight and the vector',
-    async (_what, code, cells) => {
-      const expected = inOrder(COMPUTED, OF_THE_DEVICE);
-      expect(await atEitherEndAndBoth('stop', code, cells)).toEqual([expected, expected, expected]);
-    },
-  );
+  ] as const;
 
-  test.each([
+  for (const [what, code, cells] of fluids) {
+    const stopped = atEitherEndAndBoth('stop', code, cells);
+    test(`${what} stops composition, computed or exported, and leaves weight and the vector`, () => {
+      const expected = inOrder(COMPUTED, OF_THE_DEVICE);
+      expect(stopped()).toEqual([expected, expected, expected]);
+    });
+  }
+
+  const bodies = [
     ['an amputation', { amputation_or_limb_loss: 'y' }],
     ['a large metal implant', { large_metal_implant: 'y' }],
     ['a condition of one side', { one_sided_condition: 'y' }],
-  ] as const)('%s stops whole-body values, body mass index too, and leaves weight', async (_what, cells) => {
-    const expected = inOrder(['bmi'], ELECTRICAL, COMPUTED, OF_THE_DEVICE);
-    expect(await atEitherEndAndBoth('stop', 'body_geometry', cells)).toEqual([expected, expected, expected]);
-  });
+  ] as const;
 
-  test.each([
+  for (const [what, cells] of bodies) {
+    const stopped = atEitherEndAndBoth('stop', 'body_geometry', cells);
+    test(`${what} stops whole-body values, body mass index too, and leaves weight`, () => {
+      const expected = inOrder(['bmi'], ELECTRICAL, COMPUTED, OF_THE_DEVICE);
+      expect(stopped()).toEqual([expected, expected, expected]);
+    });
+  }
+
+  const everything = [
     ['pregnancy', 'pregnancy', { sex: 'F', pregnant: 'y' }],
     ['eleven weeks after birth', 'pregnancy', { sex: 'F', weeks_after_birth: 11.9 }],
     ['being under 18', 'under_18', { birth_date: '2010-05-05' }],
-  ] as const)('%s stops every value', async (_what, code, cells) => {
-    const [base, , both] = await atEitherEndAndBoth('stop', code, cells);
-    expect(base).toEqual(MEASURE_IDS);
-    expect(both).toEqual(MEASURE_IDS);
+  ] as const;
+
+  for (const [what, code, cells] of everything) {
+    const stopped = atEitherEndAndBoth('stop', code, cells);
+    test(`${what} stops every value`, () => {
+      const [base, , both] = stopped();
+      expect(base).toEqual(MEASURE_IDS);
+      expect(both).toEqual(MEASURE_IDS);
+    });
+  }
+
+  const twelveWeeks = caught('stop', 'pregnancy', { weeks_after_birth: 12 }, { weeks_after_birth: 30 });
+
+  test('twelve weeks after birth nothing is stopped', () => {
+    expect(twelveWeeks()).toEqual([]);
   });
 
-  test('twelve weeks after birth nothing is stopped', async () => {
-    expect(await caught('stop', 'pregnancy', { weeks_after_birth: 12 }, { weeks_after_birth: 30 })).toEqual([]);
+  const birthday = clinics
+    .add(
+      ['2025-05-04', '2025-05-05', '2025-08-01'].map((date) =>
+        reading('a', date, { birth_date: '2007-05-05', program_start: '2025-05-04' }),
+      ),
+    )
+    .pairs('weight', 'consecutive');
+
+  test('the eighteenth birthday ends the stop at that visit, not for the pair with one before it', () => {
+    expect(birthday().map((row) => row.guard)).toEqual(['stop', 'none']);
   });
 
-  test('the eighteenth birthday ends the stop at that visit, not for the pair with one before it', async () => {
-    const rows = ['2025-05-04', '2025-05-05', '2025-08-01'].map((date) =>
-      reading('a', date, { birth_date: '2007-05-05', program_start: '2025-05-04' }),
-    );
-    const cohort = await cohortOf(engine, rows);
-    expect((await pairsOf(cohort, 'a', 'weight', 'consecutive')).map((row) => row.guard)).toEqual(['stop', 'none']);
-  });
+  const elsewhere = [{ electrode_path: 'foot-to-foot' }, { frequency_khz: 100 }].map((cells) =>
+    caught('stop', 'not_the_equations_path', cells, cells),
+  );
 
-  test('another electrode path or frequency than the equation’s stops what it computes', async () => {
-    for (const cells of [{ electrode_path: 'foot-to-foot' }, { frequency_khz: 100 }]) {
-      expect(await caught('stop', 'not_the_equations_path', cells, cells)).toEqual(COMPUTED);
-    }
+  test('another electrode path or frequency than the equation’s stops what it computes', () => {
+    expect(elsewhere.map((stopped) => stopped())).toEqual([COMPUTED, COMPUTED]);
   });
 });
 
@@ -122,10 +150,10 @@ describe('pregnancy between two visits', () => {
     reading('a', '2025-03-06', { sex: 'F', pregnant: 'y' }),
     reading('a', LATER, { sex: 'F', weeks_after_birth: 16 }),
   ];
+  const spanning = clinics.add([first, middle, last]).latest('weight');
 
-  test('stops the pair that spans it', async () => {
-    const row = await latestOf(await cohortOf(engine, [first, middle, last]), 'a', 'weight');
-    expect(row).toMatchObject({
+  test('stops the pair that spans it', () => {
+    expect(spanning()).toMatchObject({
       from: START,
       to: LATER,
       guard: 'stop',
@@ -134,15 +162,13 @@ describe('pregnancy between two visits', () => {
     });
   });
 
-  test('leaves the pair that does not, and one without any', async () => {
-    const after = reading('a', '2025-09-06', { sex: 'F', weeks_after_birth: 29 });
-    const cohort = await cohortOf(engine, [first, middle, last, after]);
-    expect((await pairsOf(cohort, 'a', 'weight', 'consecutive')).map((row) => row.guard)).toEqual([
-      'stop',
-      'stop',
-      'none',
-    ]);
-    expect((await latestOf(await cohortOf(engine, [first, last]), 'a', 'weight')).guard).toBe('none');
+  const after = reading('a', '2025-09-06', { sex: 'F', weeks_after_birth: 29 });
+  const steps = clinics.add([first, middle, last, after]).pairs('weight', 'consecutive');
+  const noPregnancy = clinics.add([first, last]).latest('weight');
+
+  test('leaves the pair that does not, and one without any', () => {
+    expect(steps().map((row) => row.guard)).toEqual(['stop', 'stop', 'none']);
+    expect(noPregnancy().guard).toBe('none');
   });
 });
 
@@ -152,60 +178,74 @@ describe('holds', () => {
   const kyle = ['ffm', 'fm', 'fat_percent', 'ffmi', 'fmi'] as const;
   const janssen = ['smm', 'smi'] as const;
 
-  test('a body mass index outside the group of the equation holds what it computes: 17.0 to 33.8 for fat-free mass', async () => {
-    expect(await caught('hold', 'bmi_outside_equation', weightFor(33.9), weightFor(30))).toEqual(kyle);
-    expect(await caught('hold', 'bmi_outside_equation', weightFor(30), weightFor(33.9))).toEqual(kyle);
-    expect(await caught('hold', 'bmi_outside_equation', weightFor(16.9), weightFor(16.9))).toEqual(kyle);
-    expect(await caught('hold', 'bmi_outside_equation', weightFor(33.7), weightFor(17.1))).toEqual([]);
+  const outside = [
+    caught('hold', 'bmi_outside_equation', weightFor(33.9), weightFor(30)),
+    caught('hold', 'bmi_outside_equation', weightFor(30), weightFor(33.9)),
+    caught('hold', 'bmi_outside_equation', weightFor(16.9), weightFor(16.9)),
+  ];
+  const inside = caught('hold', 'bmi_outside_equation', weightFor(33.7), weightFor(17.1));
+
+  test('a body mass index outside the group of the equation holds what it computes: 17.0 to 33.8 for fat-free mass', () => {
+    expect(outside.map((held) => held())).toEqual([kyle, kyle, kyle]);
+    expect(inside()).toEqual([]);
   });
 
-  test('one outside 16 to 34 holds muscle and what the device exported too; weight and the electrical values are judged', async () => {
+  const heavy = caught('hold', 'bmi_outside_16_34', weightFor(34.1), weightFor(30));
+  const light = caught('hold', 'bmi_outside_16_34', weightFor(20), weightFor(15.9));
+
+  test('one outside 16 to 34 holds muscle and what the device exported too; weight and the electrical values are judged', () => {
     const expected = inOrder(kyle, janssen, OF_THE_DEVICE);
-    expect(await caught('hold', 'bmi_outside_16_34', weightFor(34.1), weightFor(30))).toEqual(expected);
-    expect(await caught('hold', 'bmi_outside_16_34', weightFor(20), weightFor(15.9))).toEqual(expected);
+    expect(heavy()).toEqual(expected);
+    expect(light()).toEqual(expected);
   });
 
-  test('a stop outweighs a hold', async () => {
-    const cohort = await cohortOf(engine, [
-      reading('a', START, weightFor(40)),
-      reading('a', LATER, { ...weightFor(40), oedema: 'y' }),
-    ]);
-    expect(await latestOf(cohort, 'a', 'ffm')).toMatchObject({ guard: 'stop', result: null });
+  const heavyAndSwollen = clinics
+    .add([reading('a', START, weightFor(40)), reading('a', LATER, { ...weightFor(40), oedema: 'y' })])
+    .latest('ffm');
+
+  test('a stop outweighs a hold', () => {
+    expect(heavyAndSwollen()).toMatchObject({ guard: 'stop', result: null });
   });
 });
 
 describe('notes', () => {
-  const noted = async (from: Cells, to: Cells, measure: MeasureId = 'ffm', later = LATER) => {
-    const cohort = await cohortOf(engine, [
-      { ...reading('a', START), ...from },
-      { ...reading('a', later), ...to },
-    ]);
-    const row = await latestOf(cohort, 'a', measure);
-    return [row.guard, row.reasons.filter((reason) => reason !== 'no_error_study')];
+  const noted = (from: Cells, to: Cells, measure: MeasureId = 'ffm', later = LATER) => {
+    const latest = clinics
+      .add([
+        { ...reading('a', START), ...from },
+        { ...reading('a', later), ...to },
+      ])
+      .latest(measure);
+    return () => [latest().guard, latest().reasons.filter((reason) => reason !== 'no_error_study')];
   };
 
-  test('an equation made lying, measured standing', async () => {
-    expect(await noted({}, {})).toEqual(['none', []]);
-    expect(await noted({ posture: 'standing' }, { posture: 'standing' })).toEqual([
-      'note',
-      ['lying_equation_standing'],
-    ]);
-    expect(await noted({ posture: 'standing' }, { posture: 'standing' }, 'r_h')).toEqual(['none', []]);
+  const standing = { posture: 'standing' };
+  const lying = noted({}, {});
+  const upright = noted(standing, standing);
+  const uprightVector = noted(standing, standing, 'r_h');
+
+  test('an equation made lying, measured standing', () => {
+    expect(lying()).toEqual(['none', []]);
+    expect(upright()).toEqual(['note', ['lying_equation_standing']]);
+    expect(uprightVector()).toEqual(['none', []]);
   });
 
-  test('an age outside the equation’s group', async () => {
-    expect(await noted({ birth_date: '1929-05-05' }, { birth_date: '1929-05-05' })).toEqual([
-      'note',
-      ['age_outside_equation'],
-    ]);
-    expect(await noted({ birth_date: '1931-05-05' }, { birth_date: '1931-05-05' })).toEqual(['none', []]);
+  const tooOld = noted({ birth_date: '1929-05-05' }, { birth_date: '1929-05-05' });
+  const oldEnough = noted({ birth_date: '1931-05-05' }, { birth_date: '1931-05-05' });
+
+  test('an age outside the equation’s group', () => {
+    expect(tooOld()).toEqual(['note', ['age_outside_equation']]);
+    expect(oldEnough()).toEqual(['none', []]);
   });
 
-  test('weight lost at one percent a week or faster', async () => {
-    // One percent a week of 80 kg is 1.6 kg in two weeks.
-    expect(await noted({}, { weight_kg: '78.3' }, 'weight', '2025-01-20')).toEqual(['note', ['fast_weight_loss']]);
-    expect(await noted({}, { weight_kg: '78.5' }, 'weight', '2025-01-20')).toEqual(['none', []]);
-    expect(await noted({}, { weight_kg: '81.6' }, 'weight', '2025-01-20')).toEqual(['none', []]);
+  // One percent a week of 80 kg is 1.6 kg in two weeks.
+  const afterTwoWeeks = (weight: string) => noted({}, { weight_kg: weight }, 'weight', '2025-01-20');
+  const [fast, slower, gain] = [afterTwoWeeks('78.3'), afterTwoWeeks('78.5'), afterTwoWeeks('81.6')];
+
+  test('weight lost at one percent a week or faster', () => {
+    expect(fast()).toEqual(['note', ['fast_weight_loss']]);
+    expect(slower()).toEqual(['none', []]);
+    expect(gain()).toEqual(['none', []]);
   });
 });
 
