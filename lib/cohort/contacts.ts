@@ -24,6 +24,8 @@ import type { PrecisionRow } from './types/precision-row';
 /** First sights closer to the threshold than this factor are measured again before anyone is called. */
 const NEAR_THRESHOLD = 1.15;
 const STRIP_LENGTH = 5;
+/** Lean values whose equation holds the weight itself. */
+const WEIGHT_TERM: ReadonlySet<MeasureId> = new Set(['ffm', 'ffmi']);
 const AGAIN_ORDER: readonly AgainReason[] = [
   'cannot-compare',
   'fits-less-water',
@@ -76,6 +78,7 @@ const fallsBeyond = (excess: number, lsc: number | null): boolean =>
 /** Whether the visit before, within two weeks, is alone beyond the same threshold against the same baseline. */
 const confirmed = (row: Row, change: ChangeRow, context: Context): boolean => {
   if (number(row, 'before_confirms') === 0 || row['before_value'] === null) return false;
+  if (number(row, 'per_kg') !== 0 && row['before_weight_change'] === null) return false;
   if (row['step_rank'] === null || number(row, 'step_rank') > number(row, 'rank_limit')) return false;
   const excess =
     number(row, 'before_value') - change.valueFrom - number(row, 'per_kg') * number(row, 'before_weight_change');
@@ -110,12 +113,17 @@ const candidateFrom = (row: Row, context: Context, strips: ReadonlyMap<number, r
         : 'cannot-tell',
     strip: (strips.get(change.clientKey) ?? []).filter((point) => point.date <= change.to).slice(-STRIP_LENGTH),
   };
-  const notWeightAlone = number(row, 'without_weight_direction') === -1 || row['without_weight_direction'] === null;
+  const notWeightAlone =
+    !WEIGHT_TERM.has(context.lean) ||
+    row['without_weight_direction'] === null ||
+    number(row, 'without_weight_direction') === -1;
+  // Without a weight at both ends nothing can be expected of a program that expects by weight: nobody is listed by it.
+  const expectable = number(row, 'per_kg') === 0 || row['weight_change'] !== null;
   return {
     row,
     change,
     contact,
-    beyond: change.result === 'down' && fallsBeyond(excess, change.lsc) && notWeightAlone,
+    beyond: change.result === 'down' && fallsBeyond(excess, change.lsc) && notWeightAlone && expectable,
   };
 };
 

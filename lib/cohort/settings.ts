@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import { parseIsoDate } from '../core/iso-date';
 import { RULE_IDS } from '../measures/comparability-rule';
 import { MEASURE_IDS } from '../measures/measure-id';
 
-const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const isoDate = z.string().refine((text) => parseIsoDate(text) !== undefined, 'not a date YYYY-MM-DD');
 const measureId = z.enum(MEASURE_IDS);
 const ruleId = z.enum(RULE_IDS);
 

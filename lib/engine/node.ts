@@ -1,7 +1,7 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { DuckDBInstance, type DuckDBValue } from '@duckdb/node-api';
+import { DuckDBInstance } from '@duckdb/node-api';
 import { bootStatements } from './boot-statements';
 import { plainCell } from './plain-cell';
 import { rowChunks } from './row-chunks';

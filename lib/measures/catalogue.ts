@@ -61,8 +61,19 @@ const define = (
   ...details,
 });
 
-const recorded = (id: MeasureId, unit: Ucum, decimals: number, group: MeasureGroup, column: InputId, notation: string) =>
-  define(id, unit, decimals, group, input(column), { notation, recordedAs: column, source: 'as recorded in the export' });
+const recorded = (
+  id: MeasureId,
+  unit: Ucum,
+  decimals: number,
+  group: MeasureGroup,
+  column: InputId,
+  notation: string,
+) =>
+  define(id, unit, decimals, group, input(column), {
+    notation,
+    recordedAs: column,
+    source: 'as recorded in the export',
+  });
 
 const parts = (sign: 1 | -1, weightCoefficient: 0 | 1, index: boolean): MeasureParts => ({
   sign,

@@ -19,12 +19,7 @@ export type RuleTest =
 export type ConditionHours = 'fasted_h' | 'since_exercise_h' | 'since_alcohol_h';
 
 export type ConditionFlag =
-  | 'large_drink'
-  | 'bladder_emptied'
-  | 'rested'
-  | 'contact_ok'
-  | 'acute_illness'
-  | 'medication_changed';
+  'large_drink' | 'bladder_emptied' | 'rested' | 'contact_ok' | 'acute_illness' | 'medication_changed';
 
 export type ConditionLabel =
   | 'device_id'

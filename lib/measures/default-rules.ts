@@ -1,11 +1,11 @@
 import type { ComparabilityRule, ConditionFlag, ConditionLabel, RuleGrade, RuleId } from './comparability-rule';
 
-const differs = (
-  id: RuleId,
-  column: ConditionLabel,
-  grade: RuleGrade,
-  unknownMatters: boolean,
-): ComparabilityRule => ({ id, test: { kind: 'differs', column, unknownMatters }, grade, procedure: false });
+const differs = (id: RuleId, column: ConditionLabel, grade: RuleGrade, unknownMatters: boolean): ComparabilityRule => ({
+  id,
+  test: { kind: 'differs', column, unknownMatters },
+  grade,
+  procedure: false,
+});
 
 const flag = (id: RuleId, column: ConditionFlag, spoiledBy: 'y' | 'n', grade: RuleGrade): ComparabilityRule => ({
   id,

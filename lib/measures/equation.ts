@@ -13,11 +13,7 @@ export interface Term {
 }
 
 /** How far a formula was verified. */
-export type Verification =
-  | 'read-in-abstract'
-  | 'read-in-secondary-text'
-  | 'definition'
-  | 'from-memory';
+export type Verification = 'read-in-abstract' | 'read-in-secondary-text' | 'definition' | 'from-memory';
 
 export interface Population {
   readonly description: string;

@@ -38,8 +38,6 @@ describe('a page with generated blocks', () => {
   });
 
   test('has tables whose cells cannot break them', () => {
-    expect(docsTable(['a'], [['|Z| in\nlines']])).toBe(
-      '| a              |\n| -------------- |\n| \\|Z\\| in lines |',
-    );
+    expect(docsTable(['a'], [['|Z| in\nlines']])).toBe('| a              |\n| -------------- |\n| \\|Z\\| in lines |');
   });
 });

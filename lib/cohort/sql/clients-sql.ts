@@ -5,8 +5,8 @@ export const completedYears = (birth: string, at: string): string =>
   THEN 1 ELSE 0 END AS INTEGER)`;
 
 /**
- * One row per client: the sex coding of most visits (ties: the first), the birth date of most rows (a birth year stands
- * for 1 July), the median of the measured adult heights, one a visit (its first reading's), as series height.
+ * One row per client: the sex coding of most visits (ties: the first), the birth date of most rows (where there is
+ * none, a birth year stands for 1 July), the median of the measured adult heights, one a visit (its first reading's), as series height.
  */
 export const clientsStatement = `CREATE OR REPLACE TABLE clients AS
 WITH seen AS (
@@ -21,7 +21,8 @@ sexes AS (
 ),
 births AS (
   SELECT client_key, birth_ref, ROW_NUMBER() OVER (
-    PARTITION BY client_key ORDER BY COUNT(*) DESC, MIN(reading_key)) AS place
+    PARTITION BY client_key ORDER BY MIN(CASE WHEN birth_date IS NULL THEN 1 ELSE 0 END), COUNT(*) DESC, MIN(reading_key)) AS place,
+    MIN(CASE WHEN birth_date IS NULL THEN birth_year END) AS born_in, MAX(birth_date) AS exact
   FROM seen WHERE birth_ref IS NOT NULL GROUP BY client_key, birth_ref
 ),
 names AS (
@@ -30,7 +31,8 @@ names AS (
 ),
 known AS (
   SELECT n.client_key, n.client_id, n.family_name, n.given_name,
-    COALESCE(a.sex, s.coding) AS sex, COALESCE(a.birth_date, b.birth_ref) AS birth_ref
+    COALESCE(a.sex, s.coding) AS sex, COALESCE(a.birth_date, b.birth_ref) AS birth_ref,
+    CASE WHEN a.birth_date IS NULL AND b.exact IS NULL THEN b.born_in END AS born_in
   FROM names AS n
   LEFT JOIN sexes AS s ON s.client_key = n.client_key AND s.place = 1
   LEFT JOIN births AS b ON b.client_key = n.client_key AND b.place = 1

@@ -68,6 +68,7 @@ JOIN enrolments AS e ON e.client_key = v.client_key AND e.active = 1
 JOIN baseline_grades AS g ON g.enrolment_no = e.enrolment_no AND g.visit_no = v.visit_no
 CROSS JOIN params AS p
 WHERE v.in_series = 1 AND v.${lean} IS NOT NULL AND v.visit_no >= e.baseline_no
+  AND v.guards & ${String(guardMask(guardsOf(measureById(lean)).stop))} = 0
   AND EXISTS (SELECT 1 FROM visits AS l WHERE l.client_key = v.client_key AND l.in_series = 1 AND l.visit_date >= p.as_of - ${String(RECENT_DAYS)})
 GROUP BY v.client_key, v.visit_date, v.visit_no, v.${lean}
 ORDER BY v.client_key, v.visit_date, v.visit_no`;

@@ -13,10 +13,16 @@ WITH stated AS (
   WHERE r.program IS NOT NULL AND r.visit_date <= p.as_of GROUP BY r.client_key, r.program, r.program_start
 ),
 dated AS (
-  SELECT s.*, COUNT(s.program_start) OVER (PARTITION BY s.client_key, s.program) AS starts FROM stated AS s
+  SELECT s.*, COUNT(s.program_start) OVER whole AS starts, MAX(s.program_start) OVER whole AS last_start,
+    MAX(CASE WHEN s.program_start IS NULL THEN s.program_end END) OVER whole AS loose_end,
+    MAX(CASE WHEN s.program_start IS NULL THEN s.end_reason END) OVER whole AS loose_reason
+  FROM stated AS s WINDOW whole AS (PARTITION BY s.client_key, s.program)
 ),
 listed AS (
-  SELECT client_key, program, program_start, program_end, end_reason FROM dated
+  SELECT client_key, program, program_start,
+    COALESCE(program_end, CASE WHEN program_start = last_start AND loose_end >= program_start THEN loose_end END) AS program_end,
+    COALESCE(end_reason, CASE WHEN program_start = last_start THEN loose_reason END) AS end_reason
+  FROM dated
   WHERE program_start IS NOT NULL OR starts = 0
   UNION ALL
   SELECT c.client_key, p.check_ups, CAST(NULL AS DATE), CAST(NULL AS DATE), CAST(NULL AS TEXT)

@@ -80,7 +80,9 @@ WITH masked AS (
     e.program, b.site, b.sex, b.completed_age, b.visit_date - a.visit_date AS days,
     a.broken | b.broken | ${brokenByPair(rules)} AS broken,
     a.unknown | b.unknown AS unknown, a.by_procedure | b.by_procedure AS by_procedure,
-    a.guards | b.guards | (CASE WHEN b.pregnancies_so_far > a.pregnancies_so_far THEN ${pregnancy} ELSE 0 END) AS guards
+    a.guards | b.guards | (CASE WHEN b.pregnancies_so_far > a.pregnancies_so_far
+      OR CAST(b.visit_date - a.visit_date AS DOUBLE PRECISION) > 7E0 * b.weeks_after_birth - 84E0
+      THEN ${pregnancy} ELSE 0 END) AS guards
   FROM chosen_pairs AS c
   JOIN visits AS a ON a.client_key = c.client_key AND a.visit_no = c.from_no
   JOIN visits AS b ON b.client_key = c.client_key AND b.visit_no = c.to_no

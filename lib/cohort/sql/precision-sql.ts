@@ -24,7 +24,7 @@ export const withinSumsQuery = `SELECT ${ALL_MEASURES.map((measure) => {
 }).join(',\n  ')}
 FROM visits AS v
 JOIN reading_values AS r ON r.client_key = v.client_key AND r.visit_date = v.visit_date
-  AND r.visit_purpose = v.visit_purpose AND r.device = v.device
+  AND r.visit_purpose = v.visit_purpose AND r.device = v.device AND r.frequency_khz = v.frequency_khz
 WHERE v.readings >= 2 AND v.visit_purpose <> 'crosscheck'`;
 
 /**

@@ -1,6 +1,7 @@
 import { ALL_MEASURES } from '../../measures/catalogue';
-import { compileExpression } from '../../measures/compile-sql';
+import { compileExpression, doubleLiteral } from '../../measures/compile-sql';
 import type { ComparabilityRule } from '../../measures/comparability-rule';
+import { FFM_KYLE_2001 } from '../../measures/equations/ffm-kyle-2001';
 import { guardBit, type GuardCode } from '../../measures/guard';
 import { completedYears } from './clients-sql';
 import { brokenByReading, labelColumns, recordableMask, recordedByReading } from './rule-masks-sql';
@@ -15,7 +16,11 @@ const GUARDS = [
   guard("dialysis IN ('haemo', 'peritoneal')", 'dialysis'),
   guard('pregnant = 1 OR weeks_after_birth < 12', 'pregnancy'),
   guard('amputation_or_limb_loss = 1 OR large_metal_implant = 1 OR one_sided_condition = 1', 'body_geometry'),
-  guard('completed_age < 18', 'under_18'),
+  guard('completed_age < 18 OR (born_in IS NOT NULL AND EXTRACT(YEAR FROM visit_date) - born_in <= 18)', 'under_18'),
+  guard(
+    `electrode_path <> '${FFM_KYLE_2001.electrodePath}' OR frequency_khz <> ${doubleLiteral(FFM_KYLE_2001.frequencyKhz)}`,
+    'not_the_equations_path',
+  ),
 ].join(' | ');
 
 const carried = (rules: readonly ComparabilityRule[]): string =>
@@ -52,7 +57,10 @@ WITH known AS (
     r.acute_illness, r.medication_changed,
     COALESCE(${completedYears('c.birth_ref', 'r.visit_date')}, CAST(FLOOR(r.age_years) AS INTEGER)) AS completed_age,
     COALESCE(CAST(r.visit_date - c.birth_ref AS DOUBLE PRECISION) / 365.25E0, r.age_years) AS age_years,
-    c.series_height_cm, CAST(CASE c.sex WHEN 'M' THEN 1 WHEN 'F' THEN 0 END AS DOUBLE PRECISION) AS sex_male
+    c.series_height_cm, c.born_in,
+    CASE WHEN r.amputation_or_limb_loss = 0 AND r.large_metal_implant = 0 AND r.one_sided_condition = 0
+      THEN 1 ELSE 0 END AS whole_body_denied,
+    CAST(CASE c.sex WHEN 'M' THEN 1 WHEN 'F' THEN 0 END AS DOUBLE PRECISION) AS sex_male
   FROM readings AS r
   JOIN clients AS c ON c.client_key = r.client_key
   CROSS JOIN params AS p

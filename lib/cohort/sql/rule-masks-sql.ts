@@ -63,7 +63,7 @@ export const brokenByPair = (rules: readonly ComparabilityRule[]): string =>
         case 'height-differs':
           return [
             bitWhen(
-              `a.completed_age >= 18 AND ABS(a.recorded_height_cm - b.recorded_height_cm) > ${doubleLiteral(test.limit)}`,
+              `COALESCE(a.completed_age, 18) >= 18 AND ABS(a.recorded_height_cm - b.recorded_height_cm) > ${doubleLiteral(test.limit)}`,
               rule,
             ),
           ];

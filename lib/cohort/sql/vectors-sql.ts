@@ -34,7 +34,7 @@ const LATEST = `latest AS (
   FROM enrolment_latest AS e
   JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = e.latest_vector
   CROSS JOIN filter AS f
-  WHERE v.sex IS NOT NULL AND v.guards & ${STOPPED} = 0 AND ${FILTERED}
+  WHERE v.sex IS NOT NULL AND v.frequency_khz = 50E0 AND v.guards & ${STOPPED} = 0 AND ${FILTERED}
 )`;
 
 export const groupSumsQuery = `WITH ${LATEST}, ${sums('latest', 'program, sex')}`;
@@ -51,7 +51,7 @@ export const pairedSumsQuery = `WITH moved AS (
   JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
   JOIN visits AS b ON b.client_key = p.client_key AND b.visit_no = p.to_no
   WHERE p.purpose = 1 AND p.bases & ${String(1 << basisOf(measureById('r_h')).index)} <> 0
-    AND a.xc_h IS NOT NULL AND b.xc_h IS NOT NULL AND p.pair_rank <= f.rank_limit AND p.guards & ${STOPPED} = 0
+    AND a.xc_h IS NOT NULL AND b.xc_h IS NOT NULL AND a.frequency_khz = 50E0 AND b.frequency_khz = 50E0 AND p.pair_rank <= f.rank_limit AND p.guards & ${STOPPED} = 0
     AND (f.program IS NULL OR p.program = f.program) AND (f.site IS NULL OR p.site = f.site)
     AND (f.sex IS NULL OR p.sex = f.sex) AND (f.age_from IS NULL OR p.completed_age >= f.age_from)
     AND (f.age_to IS NULL OR p.completed_age <= f.age_to)
@@ -65,5 +65,5 @@ export const referenceSumsQuery = `WITH firsts AS (
 baseline_vectors AS (
   SELECT v.sex, v.r_h AS x, v.xc_h AS y
   FROM firsts JOIN visits AS v ON v.client_key = firsts.client_key AND v.visit_no = firsts.baseline_no
-  WHERE firsts.place = 1 AND v.sex IS NOT NULL AND v.r_h IS NOT NULL AND v.xc_h IS NOT NULL AND v.guards & ${STOPPED} = 0
+  WHERE firsts.place = 1 AND v.sex IS NOT NULL AND v.frequency_khz = 50E0 AND v.r_h IS NOT NULL AND v.xc_h IS NOT NULL AND v.guards & ${STOPPED} = 0
 ), ${sums('baseline_vectors', 'sex')}`;

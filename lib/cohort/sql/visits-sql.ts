@@ -36,12 +36,15 @@ const label = (column: string): string =>
   `CASE WHEN COUNT(r.${column}) = COUNT(*) AND MIN(r.${column}) = MAX(r.${column}) THEN MIN(r.${column}) END AS ${column}`;
 
 /**
- * One row per client, date, purpose and device: the mean of each value over its readings, how many readings hold each
- * basis, masks over the readings, and a number in time order. `in_series`: a visit that pairs are made from.
+ * One row per client, date, purpose, device and frequency: the mean of each value over its readings, how many readings hold each
+ * basis, masks over the readings, and a number in time order. A body that differs from what an equation assumes stays so
+ * at later visits that leave the columns empty. `in_series`: a visit that pairs are made from; of
+ * several frequencies on a day the one at 50 kHz.
  */
 export const visitsStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
   const labels = [...new Set([...labelColumns(rules), 'electrode_path', 'posture', 'frequency_khz'])];
   const pregnancy = String(guardBit('pregnancy'));
+  const geometry = String(guardBit('body_geometry'));
   return [
     `CREATE OR REPLACE TABLE visit_means AS
 SELECT r.client_key, r.visit_date, r.visit_purpose, r.device, MIN(r.reading_key) AS first_reading_key,
@@ -51,19 +54,24 @@ SELECT r.client_key, r.visit_date, r.visit_purpose, r.device, MIN(r.reading_key)
   MAX(CASE WHEN r.dialysis IN ('haemo', 'peritoneal') THEN 1 ELSE 0 END) AS on_dialysis,
   AVG(r.hours_since_dialysis) AS hours_since_dialysis, MAX(COALESCE(r.medication_changed, 0)) AS medication_changed_here,
   BIT_OR(r.broken) AS broken, BIT_OR(r.unknown) | ${labelsInDisagreement(rules)} AS unknown,
-  BIT_OR(r.by_procedure) AS by_procedure, BIT_OR(r.not_recorded) AS not_recorded, BIT_OR(r.guards) AS guards,
+  BIT_OR(r.by_procedure) AS by_procedure, BIT_OR(r.not_recorded) AS not_recorded, BIT_OR(r.guards) AS reading_guards,
+  MIN(r.weeks_after_birth) AS weeks_after_birth, MAX(r.whole_body_denied) AS whole_body_denied,
   ${BASES.map((basis) => `CAST(COUNT(r.${basis.witness}) AS INTEGER) AS ${basis.column}`).join(', ')},
   ${ALL_MEASURES.map((measure) => `AVG(r.${measure.id}) AS ${measure.id}`).join(', ')},
   ${regressorMeans.join(',\n  ')}
 FROM reading_values AS r
-GROUP BY r.client_key, r.visit_date, r.visit_purpose, r.device`,
+GROUP BY r.client_key, r.visit_date, r.visit_purpose, r.device, r.frequency_khz`,
     `CREATE OR REPLACE TABLE visits AS
 WITH numbered AS (
-  SELECT m.*, CAST(ROW_NUMBER() OVER (PARTITION BY client_key ORDER BY visit_date, first_reading_key) AS INTEGER) AS visit_no,
-    CASE WHEN visit_purpose IN ('routine', 'repeat') THEN 1 ELSE 0 END AS in_series
+  SELECT m.*, BIT_OR(m.reading_guards & ${geometry}) OVER (
+      PARTITION BY client_key ORDER BY visit_date, first_reading_key ROWS BETWEEN UNBOUNDED PRECEDING AND CURRENT ROW) AS geometry_so_far,
+    CAST(ROW_NUMBER() OVER (PARTITION BY client_key ORDER BY visit_date, first_reading_key) AS INTEGER) AS visit_no,
+    CASE WHEN visit_purpose IN ('routine', 'repeat') AND (frequency_khz = 50E0 OR MAX(CASE WHEN frequency_khz = 50E0 THEN 1 ELSE 0 END)
+      OVER (PARTITION BY client_key, visit_date, visit_purpose, device) = 0) THEN 1 ELSE 0 END AS in_series
   FROM visit_means AS m
 )
-SELECT numbered.*, CAST(SUM(CASE WHEN guards & ${pregnancy} <> 0 THEN 1 ELSE 0 END) OVER (
+SELECT numbered.*, reading_guards | (CASE WHEN whole_body_denied = 1 THEN 0 ELSE geometry_so_far END) AS guards,
+  CAST(SUM(CASE WHEN reading_guards & ${pregnancy} <> 0 THEN 1 ELSE 0 END) OVER (
   PARTITION BY client_key ORDER BY visit_no ROWS BETWEEN UNBOUNDED PRECEDING AND CURRENT ROW) AS INTEGER) AS pregnancies_so_far
 FROM numbered`,
   ];
