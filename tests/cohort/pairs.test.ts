@@ -3,11 +3,13 @@ import type { IsoDate } from '../../lib/core/iso-date';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
 import { expectClose } from '../stats/expect-close';
-import { cohortOf, filterFor, latestOf, pairsOf, reading, without, type Cells } from './small-clinic';
+import { cohortOf, filterFor, latestOf, pairsOf, reading, sharedClinics, without, type Cells } from './small-clinic';
 
+const clinics = sharedClinics();
 let engine: Engine;
 beforeAll(async () => {
   engine = await openNodeEngine();
+  await clinics.build(engine);
 });
 afterAll(() => engine.close());
 
@@ -15,15 +17,18 @@ afterAll(() => engine.close());
 const visits = (dates: readonly string[], cells: Cells = {}): readonly Cells[] =>
   dates.map((date, index) => reading('a', date, { weight_kg: (80 + index / 10).toFixed(1), ...cells }));
 
-const fromTo = async (rows: readonly Cells[], asOf?: string): Promise<readonly (readonly [string, string])[]> => {
-  const cohort = await cohortOf(engine, rows, {}, asOf === undefined ? {} : { asOf: asOf as IsoDate });
-  return (await pairsOf(cohort, 'a', 'weight')).map((row) => [row.from, row.to] as const);
+type Days = readonly (readonly [string, string])[];
+
+/** The days of the pairs of weight, asked while the tests are collected and read in a test. */
+const fromTo = (rows: readonly Cells[], asOf?: string): (() => Days) => {
+  const pairs = clinics.add(rows, {}, asOf === undefined ? {} : { asOf: asOf as IsoDate }).pairs('weight');
+  return () => pairs().map((row) => [row.from, row.to] as const);
 };
 
 describe('the baseline, for a program that starts on 31 January 2025', () => {
   const program = { program_start: '2025-01-31' };
 
-  test.each([
+  const starts: readonly (readonly [string, readonly string[], string, boolean])[] = [
     [
       'the last visit up to the start',
       ['2025-01-02', '2025-01-20', '2025-01-31', '2025-02-03', '2025-05-01'],
@@ -38,28 +43,37 @@ describe('the baseline, for a program that starts on 31 January 2025', () => {
       true,
     ],
     ['seven days after it at the latest', ['2025-02-07', '2025-05-01'], '2025-02-07', true],
-  ])('%s', async (_rule, dates, baseline, late) => {
+  ];
+
+  for (const [rule, dates, baseline, late] of starts) {
     const rows = visits(dates, program);
-    expect(await fromTo(rows)).toEqual([[baseline, '2025-05-01']]);
-    const cohort = await cohortOf(engine, rows);
-    const [listed] = await cohort.clients(filterFor('weight'));
-    const client = await cohort.client(listed?.clientKey ?? 0, filterFor('weight'));
-    expect(client?.enrolments).toMatchObject([{ start: '2025-01-31', baseline, lateBaseline: late }]);
-  });
+    const days = fromTo(rows);
+    test(rule, async () => {
+      expect(days()).toEqual([[baseline, '2025-05-01']]);
+      const cohort = await cohortOf(engine, rows);
+      const [listed] = await cohort.clients(filterFor('weight'));
+      const client = await cohort.client(listed?.clientKey ?? 0, filterFor('weight'));
+      expect(client?.enrolments).toMatchObject([{ start: '2025-01-31', baseline, lateBaseline: late }]);
+    });
+  }
+
+  const tooLate = visits(['2025-02-08', '2025-05-01'], program);
+  const tooLateDays = fromTo(tooLate);
 
   test('is missing eight days after the start: no pair from baseline, the client is still counted', async () => {
-    const rows = visits(['2025-02-08', '2025-05-01'], program);
-    expect(await fromTo(rows)).toEqual([]);
-    const cohort = await cohortOf(engine, rows);
+    expect(tooLateDays()).toEqual([]);
+    const cohort = await cohortOf(engine, tooLate);
     expect(await pairsOf(cohort, 'a', 'weight', 'consecutive')).toHaveLength(1);
     expect(await cohort.programs(filterFor('weight'), 'baseline-latest')).toMatchObject([
       { program: 'Walking', nClients: 1, nPairs: 0, mean: null, sd: null, interval: null },
     ]);
   });
 
+  const dates = ['2025-01-02', '2025-03-01', '2025-05-01'];
+  const noStart = fromTo(visits(dates, { program_start: '' }));
+
   test('is the first visit without a start, and without any program, which counts as the check-ups', async () => {
-    const dates = ['2025-01-02', '2025-03-01', '2025-05-01'];
-    expect(await fromTo(visits(dates, { program_start: '' }))).toEqual([['2025-01-02', '2025-05-01']]);
+    expect(noStart()).toEqual([['2025-01-02', '2025-05-01']]);
     const cohort = await cohortOf(engine, visits(dates, { program: '', program_start: '' }), {
       checkUpsProgram: 'Once a year',
     });
@@ -88,34 +102,39 @@ describe('the latest visit', () => {
     expect((await latestOf(cohort, 'a', 'ffm')).to).toBe('2025-03-01');
   });
 
-  test('does not lie after the end of the program; the day of the end counts', async () => {
-    const dates = ['2025-01-06', '2025-03-01', '2025-03-02'];
-    expect(await fromTo(visits(dates, { program_end: '2025-03-01' }))).toEqual([['2025-01-06', '2025-03-01']]);
+  const untilEnd = fromTo(visits(['2025-01-06', '2025-03-01', '2025-03-02'], { program_end: '2025-03-01' }));
+
+  test('does not lie after the end of the program; the day of the end counts', () => {
+    expect(untilEnd()).toEqual([['2025-01-06', '2025-03-01']]);
   });
 
+  const dates = ['2025-01-06', '2025-03-01', '2025-05-01'];
+  const untilAsOf = fromTo(visits(dates), '2025-04-30');
+
   test('does not lie after as-of, and a later visit changes nothing that is known by then', async () => {
-    const dates = ['2025-01-06', '2025-03-01', '2025-05-01'];
-    expect(await fromTo(visits(dates), '2025-04-30')).toEqual([['2025-01-06', '2025-03-01']]);
+    expect(untilAsOf()).toEqual([['2025-01-06', '2025-03-01']]);
     const early = await cohortOf(engine, visits(dates), {}, { asOf: '2025-04-30' as IsoDate });
     const alone = await cohortOf(engine, visits(dates.slice(0, 2)));
     expect(early.summary).toMatchObject({ asOf: '2025-04-30', visits: 2, readings: 2, clients: 1 });
     expect(await latestOf(alone, 'a', 'weight')).toMatchObject({ from: '2025-01-06', to: '2025-03-01' });
   });
 
-  test('is a routine visit or a repeat: precision and cross-check make no pair', async () => {
-    const [first, second, third, fourth] = visits(['2025-01-06', '2025-02-01', '2025-03-01', '2025-04-01']) as [
-      Cells,
-      Cells,
-      Cells,
-      Cells,
-    ];
-    const rows = [
-      first,
-      { ...second, visit_purpose: 'repeat' },
-      { ...third, visit_purpose: 'precision' },
-      { ...fourth, visit_purpose: 'crosscheck' },
-    ];
-    expect(await fromTo(rows)).toEqual([['2025-01-06', '2025-02-01']]);
+  const [first, second, third, fourth] = visits(['2025-01-06', '2025-02-01', '2025-03-01', '2025-04-01']) as [
+    Cells,
+    Cells,
+    Cells,
+    Cells,
+  ];
+  const purposes = [
+    first,
+    { ...second, visit_purpose: 'repeat' },
+    { ...third, visit_purpose: 'precision' },
+    { ...fourth, visit_purpose: 'crosscheck' },
+  ];
+  const byPurpose = fromTo(purposes);
+
+  test('is a routine visit or a repeat: precision and cross-check make no pair', () => {
+    expect(byPurpose()).toEqual([['2025-01-06', '2025-02-01']]);
   });
 
   test('belongs to each of two programs one after the other, one pair per enrolment', async () => {
@@ -128,9 +147,14 @@ describe('the latest visit', () => {
     ]);
   });
 
-  test('is another day than the baseline: a second device on the first day is no change', async () => {
-    const [first, second] = visits(['2025-01-06', '2025-01-06'], { program: '', program_start: '' }) as [Cells, Cells];
-    expect(await fromTo([first, { ...second, device_id: 'Unit 2' }])).toEqual([]);
+  const [oneDevice, otherDevice] = visits(['2025-01-06', '2025-01-06'], { program: '', program_start: '' }) as [
+    Cells,
+    Cells,
+  ];
+  const oneDay = fromTo([oneDevice, { ...otherDevice, device_id: 'Unit 2' }]);
+
+  test('is another day than the baseline: a second device on the first day is no change', () => {
+    expect(oneDay()).toEqual([]);
   });
 });
 
@@ -205,16 +229,25 @@ describe('a visit', () => {
 });
 
 describe('a series', () => {
-  test('has one sex for its equations: that of most visits, the first where they tie', async () => {
-    const change = async (sexes: readonly string[]): Promise<number> => {
-      const rows = sexes.map((sex, index) => reading('a', `2025-0${String(index + 1)}-06`, { sex }));
-      return (await latestOf(await cohortOf(engine, rows), 'a', 'ffm')).valueFrom;
-    };
-    const man = await change(['M', 'M', 'M']);
-    expectClose(await change(['F', 'M', 'M']), man);
-    expectClose(await change(['M', 'F']), man);
-    expectClose(await change(['F', 'M']), man - 4.229);
-    expectClose(await change(['M', 'F', 'F']), man - 4.229);
+  const startOf = (sexes: readonly string[]): (() => number) => {
+    const rows = sexes.map((sex, index) => reading('a', `2025-0${String(index + 1)}-06`, { sex }));
+    const latest = clinics.add(rows).latest('ffm');
+    return () => latest().valueFrom;
+  };
+  const [men, mostlyMen, manFirst, womanFirst, mostlyWomen] = [
+    startOf(['M', 'M', 'M']),
+    startOf(['F', 'M', 'M']),
+    startOf(['M', 'F']),
+    startOf(['F', 'M']),
+    startOf(['M', 'F', 'F']),
+  ];
+
+  test('has one sex for its equations: that of most visits, the first where they tie', () => {
+    const man = men();
+    expectClose(mostlyMen(), man);
+    expectClose(manFirst(), man);
+    expectClose(womanFirst(), man - 4.229);
+    expectClose(mostlyWomen(), man - 4.229);
   });
 
   test('follows the answer to the question of the sex, and a column of its own before the marker', async () => {
