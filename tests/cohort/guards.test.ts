@@ -117,7 +117,7 @@ describe('stops at one end, at the other and at both', () => {
     });
   }
 
-  const twelveWeeks = caught('stop', 'pregnancy', { weeks_after_birth: 12 }, { weeks_after_birth: 30 });
+  const twelveWeeks = caught('stop', 'pregnancy', { weeks_after_birth: 12 }, { weeks_after_birth: 40 });
 
   test('twelve weeks after birth nothing is stopped', () => {
     expect(twelveWeeks()).toEqual([]);
@@ -164,11 +164,16 @@ describe('pregnancy between two visits', () => {
 
   const after = reading('a', '2025-09-06', { sex: 'F', weeks_after_birth: 29 });
   const steps = clinics.add([first, middle, last, after]).pairs('weight', 'consecutive');
-  const noPregnancy = clinics.add([first, last]).latest('weight');
+  const unseen = clinics.add([first, last]).latest('weight');
+  const longAgo = clinics.add([first, { ...last, weeks_after_birth: 60 }]).latest('weight');
 
-  test('leaves the pair that does not, and one without any', () => {
+  test('leaves the pair that does not, and one long after a birth', () => {
     expect(steps().map((row) => row.guard)).toEqual(['stop', 'stop', 'none']);
-    expect(noPregnancy().guard).toBe('none');
+    expect(longAgo().guard).toBe('none');
+  });
+
+  test('stops the pair that spans a birth without a visit in between', () => {
+    expect(unseen().guard).toBe('stop');
   });
 });
 
