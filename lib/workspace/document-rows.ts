@@ -1,4 +1,4 @@
-import type { ChangeRow } from '../cohort/types/change-row';
+import type { ChangeRow, Reason } from '../cohort/types/change-row';
 import type { PrecisionRow } from '../cohort/types/precision-row';
 import type { ProgramRow } from '../cohort/types/program-row';
 import type { VectorAnalysis } from '../cohort/types/vector-analysis';
@@ -67,6 +67,9 @@ export const precisionPart = (row: PrecisionRow) => ({
   provisional: row.provisional,
 });
 
+/** A pregnancy is never named in a file that leaves the clinic's screen: its stop has a neutral code there. */
+const fileReason = (reason: Reason): string => (reason === 'pregnancy' ? 'no_estimate' : reason);
+
 export const changePart = (row: ChangeRow) => ({
   client: row.client,
   program: row.program,
@@ -84,7 +87,7 @@ export const changePart = (row: ChangeRow) => ({
   comparable: row.comparable,
   result: row.result,
   guard: row.guard,
-  reasons: row.reasons,
+  reasons: row.reasons.map(fileReason),
   terms: row.terms,
 });
 
