@@ -1,0 +1,71 @@
+/** What can be known of a kept clinic without opening it. */
+export interface ClinicHeader {
+  /** Opaque; names no person and no clinic. */
+  readonly id: string;
+  /** The name that the clinic goes by in lists; it stays readable when the clinic is sealed. */
+  readonly name: string;
+  /** Version of the body's schema. */
+  readonly version: number;
+  /** Goes up by one with every change. */
+  readonly revision: number;
+  /** The body is sealed with a passphrase. */
+  readonly sealed: boolean;
+  readonly changedAt: string;
+}
+
+/** A clinic's manifest: its header, and its body as plain data, or as sealed bytes. */
+export interface StoredClinic extends ClinicHeader {
+  readonly body: unknown;
+}
+
+/** Why a clinic was not swapped in. `newer`: another tab of a newer app wrote it. */
+export type SwapResult = 'swapped' | 'changed-meanwhile' | 'newer' | 'gone';
+
+/** How much the browser lets the app keep. */
+export interface StorageRoom {
+  readonly usedBytes: number | null;
+  readonly quotaBytes: number | null;
+  /** Whether the browser promised not to clear it by itself. */
+  readonly persisted: boolean;
+}
+
+/** Why something could not be kept or read: the use cases turn it into words. */
+export type StorageFault = 'denied' | 'full' | 'damaged' | 'cleared' | 'failed';
+
+export class StorageError extends Error {
+  override readonly name = 'StorageError';
+  constructor(
+    readonly fault: StorageFault,
+    message: string,
+  ) {
+    super(message);
+  }
+}
+
+/**
+ * Where clinics are kept: files by their content, and one manifest for each clinic that is swapped as a whole. The order
+ * of a commit is blob, read back, manifest; a crash leaves the old manifest and at most a file that nobody names.
+ * Everything rejects with a `StorageError`.
+ */
+export interface ClinicStore {
+  list(): Promise<readonly ClinicHeader[]>;
+  read(id: string): Promise<StoredClinic | undefined>;
+  /** Swaps a manifest when the kept revision is the expected one (0: none yet). `next.revision` must be expected + 1. */
+  swap(expectedRevision: number, next: StoredClinic): Promise<SwapResult>;
+  remove(id: string): Promise<void>;
+  /** Which clinic was open last; undefined at the very first start. */
+  lastOpen(): Promise<string | undefined>;
+  setLastOpen(id: string): Promise<void>;
+
+  /** Keeps bytes under their SHA-256, as a stream, and reads them back; rejects where they cannot be kept whole. */
+  putBlob(sha256: string, blob: Blob, signal?: AbortSignal): Promise<void>;
+  /** The bytes with this SHA-256, verified; undefined where they are missing or damaged. */
+  getBlob(sha256: string): Promise<Blob | undefined>;
+  removeBlob(sha256: string): Promise<void>;
+  /** Names of all kept blobs. */
+  blobs(): Promise<readonly string[]>;
+
+  room(): Promise<StorageRoom>;
+  /** Asks the browser not to clear what is kept; whether it agreed. */
+  persist(): Promise<boolean>;
+}
