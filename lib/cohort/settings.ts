@@ -43,6 +43,17 @@ const answerSchema = z.discriminatedUnion('kind', [
     value: z.string(),
     decision: z.enum(['keep', 'refuse']),
   }),
+  /** Ids that look alike and are different people. */
+  z.strictObject({ kind: z.literal('different-clients'), ids: z.array(z.string()).min(2) }),
+  /** Heights that differ were looked at: the median stands for all. */
+  z.strictObject({ kind: z.literal('heights'), client: z.string() }),
+  /** Readings that came twice and differ: which count. Rows in the order of the files. */
+  z.strictObject({
+    kind: z.literal('reading'),
+    client: z.string(),
+    visitDate: isoDate,
+    decision: z.enum(['first', 'last', 'all']),
+  }),
 ]);
 
 /** The workspace's settings. Read at the border, trusted inside. */
@@ -68,6 +79,8 @@ export const settingsSchema = z.strictObject({
     )
     .default([]),
   procedures: z.array(procedureSchema).default([]),
+  /** Sites (null = files without one) for which it was answered that there is no written procedure. */
+  withoutProcedure: z.array(z.strictObject({ site: z.string().nullable() })).default([]),
   errorSource: z
     .discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('own'), alwaysT: z.boolean().default(false) }),
@@ -76,6 +89,10 @@ export const settingsSchema = z.strictObject({
         values: z.array(enteredErrorSchema),
         alwaysT: z.boolean().default(false),
       }),
+      /** The published between-day error, where the clinic has none of its own: not its own, provisional. */
+      z.strictObject({ kind: z.literal('published'), alwaysT: z.boolean().default(false) }),
+      /** Answered: none yet. An own error study counts all the same once its visits are there. */
+      z.strictObject({ kind: z.literal('none'), alwaysT: z.boolean().default(false) }),
     ])
     .default({ kind: 'own', alwaysT: false }),
   answers: z.array(answerSchema).default([]),

@@ -1,6 +1,6 @@
 import type { AppError } from '../core/app-error';
 import type { IsoDate } from '../core/iso-date';
-import type { RawFormat } from '../formats/raw-table';
+import type { RawFormat, RawRow } from '../formats/raw-table';
 import type { ColumnSuggestion, Mapping, MappingQuestion, TableProfile } from './mapping';
 
 /** What import makes of a row or a cell. `changed`: read as something else than it says, by a rule or a person. */
@@ -150,6 +150,8 @@ export interface ReadTable {
   readonly encoding: string;
   readonly delimiter: string;
   readonly profile: TableProfile;
+  /** The table's first rows as they stand, preamble and header among them, at most 20: for the screen. */
+  readonly firstRows: readonly RawRow[];
   readonly mapping: Mapping;
   readonly suggestions: readonly ColumnSuggestion[];
   readonly questions: readonly MappingQuestion[];
