@@ -139,7 +139,10 @@ export interface MergePreview {
 
 /** What can be done with clinics; the app holds one of these. Every act is signed with the initials set by `setInitials`. */
 export interface Workspace {
-  /** The clinic that was open last; the demo clinic at first start. `locked` is the error code of a sealed clinic. */
+  /**
+   * The clinic that was open last; the demo clinic at first start. Error codes that name a state rather than a mishap:
+   * `locked` (sealed, no key), `empty_clinic` (no file: import, undo and redo work), `no_clinic` (none is kept).
+   */
   open(step?: LongStep): Outcome;
   clinics(): Promise<Result<readonly ClinicRef[], AppError>>;
   switchTo(id: string): Outcome;
@@ -165,8 +168,10 @@ export interface Workspace {
   plan(draft: ImportDraft, step?: LongStep): Promise<Result<ImportPlan, AppError>>;
   /** Keeps the files of the plan; refuses when files or clinic are not those of the plan any more. */
   commit(plan: ImportPlan, draft: ImportDraft, step?: LongStep): Outcome;
-  /** Takes one import out again. */
+  /** Takes one import out again; works too where the clinic does not open because a file of that import is damaged. */
   removeImport(id: string): Outcome;
+  /** The imports whose kept files are missing or damaged: what `file_missing` is about. */
+  damagedImports(): Promise<readonly { readonly importId: string; readonly file: string }[]>;
 
   saveSettings(settings: Settings): Outcome;
   correct(
@@ -177,6 +182,8 @@ export interface Workspace {
   setAsideRows(rows: readonly RowRef[], reason: string): Outcome;
   bringBack(id: string): Outcome;
   writeNote(client: string, text: string): Outcome;
+  /** Sets a client's mark of one kind; an empty value takes it away. */
+  writeMark(client: string, kind: string, value: string): Outcome;
   forgetMapping(header: readonly string[]): Outcome;
   setRetention(months: number | null): Outcome;
   undo(): Outcome;
@@ -218,7 +225,10 @@ export interface Workspace {
   ): Outcome;
 
   /** The workspace file for a shared folder: what the open clinic holds, for others to open. */
-  saveShared(passphrase: string | null, step?: LongStep): Promise<Result<MadeBlob, AppError>>;
+  saveShared(
+    passphrase: string | null,
+    step?: LongStep,
+  ): Promise<Result<{ readonly made: MadeBlob; readonly session: Session }, AppError>>;
   previewMerge(file: Blob, passphrase: string | null): Promise<Result<MergePreview, AppError>>;
   /** Merges a workspace file into the open clinic; `choices` by path, for the conflicts. */
   merge(
@@ -237,7 +247,7 @@ export interface Workspace {
   lock(): Promise<void>;
   unlock(passphrase: string): Outcome;
 
-  /** Called when another tab changed the clinic or took over; the new session is opened by `open`. */
+  /** Called when the session on screen is no longer that of the clinic (another tab, a database that broke down); `open` gives the new one. */
   onChangedElsewhere(listener: () => void): () => void;
   /** Makes this tab the writer; the other becomes a reader. */
   takeOver(): Outcome;
