@@ -140,6 +140,8 @@ const tombstoneSchema = z.strictObject({
   initials: z.string(),
   /** Backups made before, which may still hold the person. */
   backups: z.array(z.string()),
+  /** The hash's key, base64, where it is not the clinic's own: the tombstone came with a file of another clinic. */
+  key: z.string().optional(),
 });
 
 /** A clinic's manifest body: its state, the way back and forth, and what was done. */
@@ -160,6 +162,8 @@ export const clinicBodySchema = z.strictObject({
     .strictObject({ name: z.string(), at: instant, lastWriter: z.string(), base: clinicStateSchema })
     .nullable()
     .default(null),
+  /** Kept files that nothing names any more: they are removed again at the next start, whatever came between. */
+  leftovers: z.array(sha256).default([]),
   /** The demo as most first files look: condition columns are not read. */
   withoutConditions: z.boolean().default(false),
 });
@@ -175,6 +179,7 @@ export type Mark = z.infer<typeof markSchema>;
 export type LogEntry = z.infer<typeof logEntrySchema>;
 export type ExportEntry = z.infer<typeof exportSchema>;
 export type BackupEntry = z.infer<typeof backupSchema>;
+export type Tombstone = z.infer<typeof tombstoneSchema>;
 
 /** The newest body that this app writes. */
 export const BODY_VERSION = 2;

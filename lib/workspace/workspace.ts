@@ -156,12 +156,7 @@ export interface Workspace {
   /** Reads, profiles and suggests; changes nothing. */
   read(given: readonly GivenFile[], into: string | 'new', step?: LongStep): Promise<Result<ReadFiles, AppError>>;
   /** One table of a given file again, with another line as its header. */
-  readAgain(
-    given: GivenFile,
-    table: string,
-    headerLine: number,
-    step?: LongStep,
-  ): Promise<Result<ReadTable, AppError>>;
+  readAgain(given: GivenFile, table: string, headerLine: number, step?: LongStep): Promise<Result<ReadTable, AppError>>;
   /** The questions that a mapping leaves open for a read table, and its columns' suggestions for what is not mapped yet. */
   questionsOf(table: ReadTable, mapping: Mapping): ReadTable['questions'];
   /** Judges; changes nothing. The plan covers what the clinic would hold with these files. */
@@ -190,9 +185,7 @@ export interface Workspace {
   redo(): Outcome;
 
   /** The rows of the open clinic's files as they stand for one client (canonical columns, corrections applied). */
-  rowsOf(
-    client: string,
-  ): Promise<
+  rowsOf(client: string): Promise<
     readonly {
       readonly row: RowRef;
       readonly file: string;
