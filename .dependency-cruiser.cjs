@@ -79,7 +79,7 @@ module.exports = {
         pathNot: [
           '^lib/(workspace|figures|measures|core|cohort)/',
           '^lib/formats/csv/write-csv\\.ts$',
-          '^lib/import/plan\\.ts$',
+          '^lib/import/(plan|mapping)\\.ts$',
           insideOf('engine/types'),
           implementation('engine', 'browser'),
           '^lib/storage/',
