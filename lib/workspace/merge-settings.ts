@@ -1,0 +1,45 @@
+import { settingsSchema, type Answer, type Settings } from '../cohort/settings';
+import { mergeList, mergeValue, type MergeWork } from './three-way';
+
+/** What an answer is about, without what was answered. */
+const subjectOf = (answer: Answer): string => {
+  switch (answer.kind) {
+    case 'same-client':
+    case 'different-clients':
+      return `people:${[...answer.ids].sort().join(', ')}`;
+    case 'far-off':
+      return `${answer.kind}:${answer.client}, ${answer.visitDate}, ${answer.column}, ${answer.value}`;
+    case 'reading':
+      return `${answer.kind}:${answer.client}, ${answer.visitDate}`;
+    default:
+      return `${answer.kind}:${answer.client}`;
+  }
+};
+
+const asText = (value: unknown): string => JSON.stringify(value);
+
+type Item = Settings[ListKey][number];
+type ListKey = 'programs' | 'rules' | 'procedures' | 'withoutProcedure' | 'answers';
+
+/** How the items of each list are told apart; procedures are a set. */
+const LIST_KEYS: { readonly [Key in ListKey]: (item: Settings[Key][number]) => string } = {
+  programs: (program) => program.name,
+  rules: (rule) => rule.id,
+  procedures: asText,
+  withoutProcedure: asText,
+  answers: subjectOf,
+};
+
+const isList = (key: string): key is ListKey => Object.hasOwn(LIST_KEYS, key);
+
+/** Settings out of three, key by key: programs by name, rules by id, answers by what they are about, procedures as a set. */
+export const mergeSettings = (work: MergeWork, base: Settings, mine: Settings, theirs: Settings): Settings => {
+  const keys = new Set([...Object.keys(mine), ...Object.keys(theirs)]) as ReadonlySet<keyof Settings>;
+  const merged = [...keys].map((key): readonly [string, unknown] => {
+    const path = `settings.${key}`;
+    if (!isList(key)) return [key, mergeValue<unknown>(work, path, base[key], mine[key], theirs[key])];
+    const keyOf = LIST_KEYS[key] as (item: Item) => string;
+    return [key, mergeList<Item>(work, { path, keyOf }, base[key], mine[key], theirs[key])];
+  });
+  return settingsSchema.parse(Object.fromEntries(merged.filter(([, value]) => value !== undefined)));
+};

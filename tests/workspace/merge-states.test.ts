@@ -1,0 +1,158 @@
+import { describe, expect, test } from 'vitest';
+import { DEFAULT_SETTINGS, settingsSchema, type Settings } from '../../lib/cohort/settings';
+import { clinicStateSchema, type ClinicState, type ImportRecord } from '../../lib/workspace/clinic-state';
+import { conflictWords } from '../../lib/workspace/conflict-words';
+import { mergeStates } from '../../lib/workspace/merge-states';
+import { stateDifference } from '../../lib/workspace/state-difference';
+
+const signed = { initials: 'AB', at: '2026-01-05T08:00:00.000Z' };
+const row = { source: 'i1/0/', line: 2, part: 0 };
+const hash = (digit: string): string => digit.repeat(64);
+
+const imported = (id: string, digit: string, more: Partial<ImportRecord['files'][number]> = {}): ImportRecord => ({
+  id,
+  on: '2026-01-05',
+  initials: 'AB',
+  files: [{ name: `${id}.csv`, sha256: hash(digit), bytes: 10, tables: [], ...more }],
+});
+
+const state = (more: Partial<ClinicState> = {}): ClinicState =>
+  clinicStateSchema.parse({ settings: DEFAULT_SETTINGS, imports: [imported('i1', 'a')], ...more });
+
+const settings = (more: Record<string, unknown>): Settings => settingsSchema.parse(more);
+
+const note = (id: string, text: string) => ({ id, client: 'c', text, ...signed });
+
+const merged = (base: ClinicState, mine: ClinicState, theirs: ClinicState): ClinicState => {
+  const result = mergeStates(base, mine, theirs, {});
+  expect(result.conflicts).toEqual([]);
+  return result.state;
+};
+
+describe('what only one side changed', () => {
+  test('is taken over, whichever side it was', () => {
+    const base = state();
+    const mine = state({ settings: settings({ level: 80 }), notes: [note('n1', 'mine')] });
+    const theirs = state({
+      retentionMonths: 24,
+      notes: [note('n2', 'theirs')],
+      imports: [imported('i1', 'a'), imported('i2', 'b')],
+    });
+    const both = merged(base, mine, theirs);
+    expect([both.settings.level, both.retentionMonths]).toEqual([80, 24]);
+    expect(both.notes.map(({ text }) => text)).toEqual(['mine', 'theirs']);
+    expect(both.imports.map(({ id }) => id)).toEqual(['i1', 'i2']);
+  });
+
+  test('a removal stays a removal, and does not take what the other side added', () => {
+    const base = state({ notes: [note('n1', 'old')], imports: [imported('i1', 'a'), imported('i2', 'b')] });
+    const mine = state({ notes: [] });
+    const theirs = state({ ...base, notes: [note('n1', 'old'), note('n3', 'new')] });
+    const both = merged(base, mine, theirs);
+    expect(both.notes.map(({ id }) => id)).toEqual(['n3']);
+    expect(both.imports.map(({ id }) => id)).toEqual(['i1']);
+  });
+
+  test('programs go by name, procedures are a set, answers go by what they are about', () => {
+    const procedure = (site: string) => ({ site, from: null, to: null, conditions: ['fasting'], initials: 'AB' });
+    const base = state({ settings: settings({ programs: [{ name: 'Walking' }], procedures: [procedure('North')] }) });
+    const mine = state({
+      settings: settings({
+        programs: [{ name: 'Walking', plannedVisitWeeks: [0, 12] }],
+        procedures: [procedure('North'), procedure('South')],
+        answers: [{ kind: 'sex-for-equations', client: 'a', sex: 'F' }],
+      }),
+    });
+    const theirs = state({
+      settings: settings({
+        programs: [{ name: 'Walking' }, { name: 'Strength' }],
+        procedures: [],
+        answers: [{ kind: 'sex-for-equations', client: 'b', sex: 'M' }],
+      }),
+    });
+    const both = merged(base, mine, theirs).settings;
+    expect(both.programs.map(({ name, plannedVisitWeeks }) => [name, plannedVisitWeeks])).toEqual([
+      ['Walking', [0, 12]],
+      ['Strength', []],
+    ]);
+    expect(both.procedures.map(({ site }) => site)).toEqual(['South']);
+    expect(both.answers.map((answer) => 'client' in answer && answer.client)).toEqual(['a', 'b']);
+  });
+});
+
+describe('imports', () => {
+  test('the same file brought in on both sides is there once, and what was said of its rows follows it', () => {
+    const base = state({ imports: [] });
+    const mine = state({ imports: [imported('mine', 'c')] });
+    const theirs = state({
+      imports: [imported('theirs', 'c')],
+      setAside: [{ id: 's', row: { ...row, source: 'theirs/0/' }, reason: 'twice', ...signed }],
+    });
+    const both = merged(base, mine, theirs);
+    expect(both.imports.map(({ id }) => id)).toEqual(['mine']);
+    expect(both.setAside.map((item) => item.row.source)).toEqual(['mine/0/']);
+  });
+
+  test('a file that one side wrote anew without a person goes before the untouched copy', () => {
+    const anew = imported('i1', 'd', { rewrittenAt: signed.at });
+    expect(merged(state(), state(), state({ imports: [anew] })).imports).toEqual([anew]);
+    expect(merged(state(), state({ imports: [anew] }), state()).imports).toEqual([anew]);
+    const other = imported('i1', 'e', { rewrittenAt: signed.at });
+    expect(merged(state(), state({ imports: [anew] }), state({ imports: [other] })).imports).toEqual([anew]);
+    expect(merged(state({ imports: [] }), state(), state({ imports: [anew] })).imports).toEqual([anew]);
+  });
+});
+
+describe('what both sides changed', () => {
+  const correction = (id: string, to: string) => ({
+    id,
+    row,
+    column: 'weight_kg',
+    from: '8',
+    to,
+    reason: 'slip',
+    ...signed,
+  });
+  const base = state({ notes: [note('n1', 'old')] });
+  const mine = state({
+    settings: settings({ level: 80 }),
+    notes: [note('n1', 'mine')],
+    corrections: [correction('x', '80')],
+  });
+  const theirs = state({ settings: settings({ level: 90 }), notes: [], corrections: [correction('y', '81')] });
+  const paths = ['settings.level', 'corrections.i1/0/, 2, 0, weight_kg', 'notes.n1'];
+
+  test('is a conflict with its place and three values, and mine until it is decided', () => {
+    const result = mergeStates(base, mine, theirs, {});
+    expect(result.conflicts.map(({ path }) => path)).toEqual(paths);
+    expect(result.conflicts.map((item) => [item.base, item.mine, item.theirs].map(conflictWords))).toEqual([
+      ['95', '80', '90'],
+      ['not there', expect.stringContaining('to: 80'), expect.stringContaining('to: 81')],
+      [expect.stringContaining('text: old'), expect.stringContaining('text: mine'), 'not there'],
+    ]);
+    expect([result.state.settings.level, result.state.notes.length]).toEqual([80, 1]);
+  });
+
+  test('follows the choice, place by place', () => {
+    const result = mergeStates(base, mine, theirs, { [String(paths[0])]: 'theirs', [String(paths[2])]: 'theirs' });
+    expect(result.state.settings.level).toBe(90);
+    expect(result.state.corrections.map(({ to }) => to)).toEqual(['80']);
+    expect(result.state.notes).toEqual([]);
+  });
+
+  test('in the same way is no conflict', () => {
+    const same = state({ settings: settings({ level: 80 }), corrections: [correction('z', '80')] });
+    expect(merged(state(), { ...same, corrections: [correction('x', '80')] }, same).corrections).toHaveLength(1);
+  });
+});
+
+test('a difference counts what was added, changed and taken out, by kind', () => {
+  const from = state({ notes: [note('n1', 'old'), note('n2', 'stays')] });
+  const to = state({
+    settings: settings({ level: 80 }),
+    notes: [note('n1', 'new'), note('n2', 'stays'), note('n3', 'more')],
+    imports: [],
+  });
+  expect(stateDifference(from, to)).toEqual({ settings: 1, imports: 1, notes: 2 });
+  expect(stateDifference(from, from)).toEqual({});
+});
