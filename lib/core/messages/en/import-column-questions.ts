@@ -1,0 +1,65 @@
+import type { Formatters } from '../../formatters';
+
+/** Words of the questions about a file's columns. */
+export const importColumnQuestions = (f: Formatters) => ({
+  title: 'Question about the columns',
+  progress: (p: { at: number; of: number }) => `Question ${f.number(p.at)} of ${f.number(p.of)}`,
+  of: (p: { name: string }) => `In ${p.name}.`,
+  answer: 'Use this answer',
+  later: 'Another question first',
+  choose: 'choose',
+  missing: {
+    ask: (p: { target: string }) => `Which column holds the ${p.target}?`,
+    why: {
+      client_id: 'Without it no two visits can be known to be of one person.',
+      visit_date: 'Without it no change can be placed in time.',
+    } as Readonly<Record<string, string>>,
+    column: 'Column',
+    joined: 'and a second column, joined by a space',
+    or: 'or the same for every row',
+    constant: 'The same for every row',
+    wrong: 'Choose a column, or give one value for every row.',
+    wrongDate: 'Write the date as YYYY-MM-DD.',
+  },
+  dateOrder: {
+    ask: (p: { column: string; sample: string }) => `What does “${p.sample}” in ${p.column} mean?`,
+    why: 'Day and month cannot be told apart by these values. Every date of the column is read in the same order.',
+    reading: (p: { order: string; date: string }) => `${p.date} (${p.order})`,
+    unreadable: (p: { order: string }) => `no date in this order (${p.order})`,
+    all: (p: { names: readonly string[] }) => `Use it for every date of this table: ${f.list(p.names)}`,
+  },
+  decimal: {
+    ask: (p: { column: string; sample: string }) => `How large is “${p.sample}” in ${p.column}?`,
+    why: 'The mark can be a decimal mark or a thousands mark. Every number of the column is read the same way.',
+    reading: (p: { value: string; mark: string }) => `${p.value}: the decimal mark is a ${p.mark}`,
+    mark: { '.': 'point', ',': 'comma' },
+    unreadable: (p: { mark: string }) => `no number, where the decimal mark is a ${p.mark}`,
+    all: 'Use it for every number of this table',
+  },
+  words: {
+    ask: (p: { column: string; target: string }) => `What do the words in ${p.column} mean as ${p.target}?`,
+    askSex: (p: { column: string }) => `How is sex coded in ${p.column}?`,
+    why: 'They are none of the words that are known. A code is never guessed.',
+    count: (p: { n: number }) => f.plural(p.n, 'in one row', 'in # rows'),
+    word: (p: { word: string }) => `“${p.word}”`,
+    needed: 'Say for each word what it means; “unknown” is an answer too.',
+  },
+  unit: {
+    ask: (p: { column: string; target: string }) => `In which unit is ${p.target} in ${p.column}?`,
+    why: 'Neither the name nor the values say it for sure.',
+    reading: (p: { unit: string; values: string }) => `${p.unit}: ${p.values}`,
+    same: (p: { unit: string }) => `${p.unit}: as they stand`,
+  },
+  several: {
+    ask: (p: { target: string }) => `Which of these columns is the ${p.target}?`,
+    why: 'More than one could be. The others are kept, not used.',
+    option: (p: { name: string; samples: string }) => `${p.name}: ${p.samples}`,
+    empty: 'empty in every row',
+    place: (p: { name: string; place: number }) => `${p.name} (column ${f.number(p.place)})`,
+    none: 'none of them',
+  },
+  sameHeader: {
+    ask: (p: { name: string; n: number }) => `${f.number(p.n)} columns are named “${p.name}”. Which one counts?`,
+    why: 'The others are kept, not used.',
+  },
+});
