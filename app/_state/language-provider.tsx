@@ -4,6 +4,7 @@ import './zod-without-eval';
 import { createContext, use, useCallback, useMemo, useState, type ReactNode } from 'react';
 import { createFormatters, type Formatters } from '../../lib/core/formatters';
 import { en, type Messages } from '../../lib/core/messages/en';
+import { withClientWord, type ClientWord } from '../../lib/core/messages/with-client-word';
 import {
   DEFAULT_PREFERENCES,
   readPreferences,
@@ -17,6 +18,8 @@ interface Language {
   readonly messages: Messages;
   readonly preferences: Preferences;
   readonly setPreferences: (preferences: Preferences) => void;
+  /** The open clinic's word for the people who are measured. */
+  readonly setClientWord: (word: ClientWord) => void;
 }
 
 const LanguageContext = createContext<Language | undefined>(undefined);
@@ -31,10 +34,12 @@ export const LanguageProvider = ({ children }: { readonly children: ReactNode })
     writePreferences(next);
     setChosen(next);
   }, []);
+  const [clientWord, setClientWord] = useState<ClientWord>('client');
   const language = useMemo(() => {
     const formatters = createFormatters(preferences.locale, preferences.units);
-    return { formatters, messages: en(formatters), preferences, setPreferences };
-  }, [preferences, setPreferences]);
+    const messages = withClientWord(en(formatters), clientWord);
+    return { formatters, messages, preferences, setPreferences, setClientWord };
+  }, [preferences, setPreferences, clientWord]);
   return <LanguageContext value={language}>{children}</LanguageContext>;
 };
 
@@ -49,3 +54,5 @@ export const useMessages = (): Messages => useLanguage().messages;
 export const useFormatters = (): Formatters => useLanguage().formatters;
 
 export const usePreferences = (): Pick<Language, 'preferences' | 'setPreferences'> => useLanguage();
+
+export const useSetClientWord = (): ((word: ClientWord) => void) => useLanguage().setClientWord;

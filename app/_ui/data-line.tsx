@@ -8,7 +8,8 @@ import styles from './data-line.module.css';
 export const DataLine = () => {
   const messages = useMessages();
   const formatters = useFormatters();
-  const { clinic, cohort, dataVersion } = useSession();
+  const { clinic, cohort, dataVersion, corrections, setAside } = useSession();
+  const changed = messages.shell.changedByPeople({ corrections: corrections.length, setAside: setAside.length });
   const line = messages.shell.dataLine({ asOf: formatters.date(cohort.summary.asOf), version: dataVersion });
   return (
     <footer className={styles.line}>
@@ -16,6 +17,7 @@ export const DataLine = () => {
       <p>
         <bdi>{clinic.name}</bdi>
         {clinic.invented ? ` · ${messages.common.invented}` : ''} · {line}
+        {changed === '' ? '' : ` · ${changed}`}
       </p>
     </footer>
   );

@@ -29,6 +29,8 @@ const groundwork: readonly Entry[] = [
   { href: '/import/', screen: 'import' },
 ];
 
+const household: readonly Entry[] = [{ href: '/settings/', screen: 'settings' }];
+
 const Entries = ({ entries }: { readonly entries: readonly Entry[] }) => {
   const messages = useMessages();
   const path = usePathname();
@@ -56,6 +58,7 @@ export const Rail = () => {
     <nav className={styles.rail} aria-label={messages.shell.navigation}>
       <Entries entries={reading} />
       <Entries entries={groundwork} />
+      <Entries entries={household} />
     </nav>
   );
 };

@@ -6,7 +6,9 @@ import { useWorkspace } from '../_state/workspace-provider';
 import { DataLine } from './data-line';
 import { FilterBar } from './filter-bar';
 import { FilterLine } from './filter-line';
-import { Failing, Loading } from './states';
+import { GateFailing } from './gate-failing';
+import { LockedScreen } from './locked-screen';
+import { Loading } from './states';
 
 /** Screens stand only inside an open clinic; until then its opening or its failure is on screen. */
 export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) => {
@@ -23,7 +25,7 @@ export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) =>
         />
       );
     case 'failed':
-      return <Failing heading title={messages.shell.failedTitle} error={state.error} onRetry={retry} />;
+      return state.error.code === 'locked' ? <LockedScreen /> : <GateFailing error={state.error} onRetry={retry} />;
     case 'open':
       return (
         <Suspense>

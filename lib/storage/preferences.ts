@@ -10,12 +10,24 @@ const preferencesSchema = z.object({
   units: z
     .object({ mass: z.enum(['kg', 'lb']), length: z.enum(['cm', 'ft-in']), energy: z.enum(['kcal', 'kJ']) })
     .catch(SI_UNITS),
+  /** Written beside every change that is made here; empty until someone said who is here. */
+  initials: z.string().max(6).catch(''),
+  /** A sealed clinic locks after so many minutes without a touch; 0 = never. */
+  idleLockMinutes: z.union([z.literal(0), z.literal(5), z.literal(15), z.literal(30)]).catch(15),
+  /** The line that says where the data lies was read and closed. */
+  keepingNoticeRead: z.boolean().catch(false),
 });
 
 export type Preferences = z.infer<typeof preferencesSchema>;
 export type Theme = 'auto' | 'light' | 'dark';
 
-export const DEFAULT_PREFERENCES: Preferences = { locale: 'en-GB', units: SI_UNITS };
+export const DEFAULT_PREFERENCES: Preferences = {
+  locale: 'en-GB',
+  units: SI_UNITS,
+  initials: '',
+  idleLockMinutes: 15,
+  keepingNoticeRead: false,
+};
 
 const readItem = (key: string): string | null => {
   try {
@@ -36,7 +48,7 @@ const writeItem = (key: string, value: string | null): boolean => {
   }
 };
 
-/** What one person prefers to read on this machine: language forms and units. Anything unreadable is the default. */
+/** What one person prefers on this machine: language forms, units, initials, when to lock. Anything unreadable is the default. */
 export const readPreferences = (): Preferences => {
   try {
     return preferencesSchema.parse(JSON.parse(readItem(PREFERENCES_KEY) ?? '{}'));

@@ -12,6 +12,10 @@ import { measureNames } from './en/measure-names';
 import { programs } from './en/programs';
 import { reasons } from './en/reasons';
 import { repeatability } from './en/repeatability';
+import { settings } from './en/settings';
+import { settingsKeeping } from './en/settings-keeping';
+import { settingsLog } from './en/settings-log';
+import { settingsPrivacy } from './en/settings-privacy';
 import { shell } from './en/shell';
 import { table } from './en/table';
 import { vectors } from './en/vectors';
@@ -31,6 +35,10 @@ export const en = (f: Formatters) => ({
   thisWeek: thisWeek(f),
   table: table(f),
   shell: shell(f),
+  settings: settings(f),
+  settingsKeeping: settingsKeeping(f),
+  settingsPrivacy: settingsPrivacy(f),
+  settingsLog: settingsLog(f),
   reasons,
   filter: filter(f),
   figures: figures(f),

@@ -13,6 +13,7 @@ export const shell = (f: Formatters) => ({
     clients: 'Clients',
     repeatability: 'Repeatability',
     import: 'Import',
+    settings: 'Settings',
   },
   dataLine: (p: { asOf: string; version: string }) => `Data to ${p.asOf} · version ${p.version}`,
   opening: 'Opening the clinic',
@@ -51,8 +52,75 @@ export const shell = (f: Formatters) => ({
     { keys: 'Home, End', does: 'to the first or last row or point' },
     { keys: 'Enter', does: 'opens what the active row or point stands for' },
     { keys: '/', does: 'to the search of the table' },
+    { keys: 'Ctrl Z, ⌘ Z', does: 'undoes the last change, outside a text field' },
+    { keys: 'Ctrl Shift Z', does: 'does again what was undone' },
     { keys: '?', does: 'this list' },
     { keys: 'Esc', does: 'closes it' },
   ],
   print: 'Print this page',
+  acts: 'Undo and redo',
+  dismiss: 'Close this line',
+  changedByPeople: (p: { corrections: number; setAside: number }) =>
+    [
+      ...(p.corrections === 0
+        ? []
+        : [f.plural(p.corrections, '# value was corrected by the clinic', '# values were corrected by the clinic')]),
+      ...(p.setAside === 0
+        ? []
+        : [f.plural(p.setAside, '# reading was set aside by the clinic', '# readings were set aside by the clinic')]),
+    ].join('; '),
+  exportNotListed: 'The file was saved, but it could not be entered in the list of exports.',
+  firstStart: {
+    label: 'Where the data lies',
+    text: 'What you import lies in this browser profile on this machine, and nowhere else. Another log-in on this PC does not see it, and clearing the browser’s data deletes it: make backups. If you have read and closed this line here before, this browser forgets its data when it closes.',
+    more: 'Keeping, in Settings',
+    close: 'Understood',
+  },
+  reader: {
+    label: 'This tab reads only',
+    text: 'Another tab of this browser writes to this clinic. This tab follows what is done there.',
+    takeOver: 'Take over',
+  },
+  locked: {
+    title: 'The clinic is locked',
+    lead: 'It is sealed with a passphrase. Without it nobody can read the clinic, and there is no other key.',
+    unlock: 'Unlock',
+    unlocking: 'Unlocking',
+    other: 'Open another clinic',
+  },
+  /** By the error's code: what the page says in the place of the clinic, and what is true of the data. */
+  gate: {
+    newer_manifest: {
+      title: 'A newer Driftline wrote this clinic',
+      data: 'The clinic was left as it is: an older app would not understand all of it.',
+      tries: [
+        'Reload the page: the server may hold the newer version already.',
+        'Open it at the address of the newer version.',
+      ],
+    },
+    denied: {
+      title: 'This browser keeps nothing for this page',
+      data: 'Nothing can be kept, so nothing was opened. What was kept earlier is not touched.',
+      tries: [
+        'Allow site data for this address in the browser’s settings.',
+        'Leave a private window, or another strict mode.',
+        'Use another browser profile.',
+      ],
+    },
+    cleared: {
+      title: 'The clinic’s data was cleared from this browser',
+      data: 'What was kept here is gone from this browser profile. Backups and shared files elsewhere are not touched.',
+      tries: [
+        'Open the demo, then restore the last backup under Settings.',
+        'Look whether this browser clears site data when it closes, and allow this address to keep it.',
+      ],
+    },
+    damaged: {
+      title: 'What is kept of the clinic is damaged',
+      data: 'The damaged parts were left where they are; nothing was written over them.',
+      tries: ['Open the demo, then restore the last backup as a new clinic under Settings.'],
+    },
+  } as Readonly<Record<string, { readonly title: string; readonly data: string; readonly tries: readonly string[] }>>,
+  openDemo: 'Open the demo',
+  tryThis: 'What to try',
 });

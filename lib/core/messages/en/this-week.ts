@@ -41,6 +41,15 @@ export const thisWeek = (f: Formatters) => ({
   pairsEach: (p: { strict: number; caution: number; all: number }) =>
     `From baseline to latest: ${f.number(p.strict)} comparable or by procedure, ${f.number(p.caution)} with those with a caution, ${f.number(p.all)} in all.`,
   byProcedureSaid: 'Conditions by procedure.',
+  lastBackup: 'Last backup',
+  backedUp: (p: { when: string }) => `backed up ${p.when}`,
+  neverBackedUp: 'never backed up',
+  demoBackup: 'the demo needs none',
+  changesSince: (p: { n: number }) =>
+    p.n === 0 ? 'nothing changed since' : f.plural(p.n, 'one change since', '# changes since'),
+  retention: 'Retention',
+  overdueSince: (p: { date: string }) => `the date has passed: ${p.date}`,
+  corrected: 'Corrected or set aside',
   question: {
     title: 'Does your clinic measure by a written procedure?',
     why: 'These files hold no column that says how a visit was measured. If a written procedure says so, visits can be compared “by procedure”, and every count says it. A row that says otherwise always wins.',

@@ -1,0 +1,15 @@
+'use client';
+
+import { useCallback } from 'react';
+import { inTurn } from './in-turn';
+import { openWorkspace } from './open-workspace';
+import { useWorkspace } from './workspace-provider';
+
+/** Forgets the key of the open clinic; what comes next on screen is the question for its passphrase. */
+export const useLock = (): (() => Promise<void>) => {
+  const { retry } = useWorkspace();
+  return useCallback(async () => {
+    await inTurn(async () => (await openWorkspace()).lock());
+    retry();
+  }, [retry]);
+};

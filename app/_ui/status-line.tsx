@@ -1,0 +1,29 @@
+'use client';
+
+import { useAct } from '../_state/act-provider';
+import { useMessages } from '../_state/language-provider';
+import styles from './status-line.module.css';
+
+/** One line at the foot of the window: what was just undone, done again, or could not be. */
+export const StatusLine = () => {
+  const messages = useMessages();
+  const { said, say } = useAct();
+  return (
+    <div className={styles.place}>
+      <p role="status">{said === undefined || said.failed ? null : <bdi>{said.text}</bdi>}</p>
+      <p role="alert">{said?.failed === true ? <bdi>{said.text}</bdi> : null}</p>
+      {said === undefined ? null : (
+        <button
+          type="button"
+          className={styles.close}
+          aria-label={messages.shell.dismiss}
+          onClick={() => {
+            say(undefined);
+          }}
+        >
+          ×
+        </button>
+      )}
+    </div>
+  );
+};
