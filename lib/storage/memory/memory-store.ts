@@ -28,13 +28,10 @@ export const memoryStore = (now: () => number = Date.now): ClinicStore => {
     },
 
     putBlob: async (name, blob, signal) => {
-      signal?.throwIfAborted();
-      const bytes = await blob.arrayBuffer();
-      signal?.throwIfAborted();
-      const copy = new Blob([bytes]);
-      if (isPlainName(name) && (await sha256OfBlob(copy)) !== name)
+      const sha256 = await sha256OfBlob(blob, signal);
+      if (isPlainName(name) && sha256 !== name)
         throw new StorageError('changed', 'the file is not the one that was read');
-      files.set(name, { blob: copy, kept: { name, bytes: copy.size, keptAt: now() } });
+      files.set(name, { blob, kept: { name, bytes: blob.size, keptAt: now() } });
     },
     getBlob: (name) => Promise.resolve(files.get(name)?.blob),
     removeBlob: (name) => {
