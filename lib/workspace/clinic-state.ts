@@ -162,8 +162,6 @@ export const clinicBodySchema = z.strictObject({
     .strictObject({ name: z.string(), at: instant, lastWriter: z.string(), base: clinicStateSchema })
     .nullable()
     .default(null),
-  /** Kept files that nothing names any more: they are removed again at the next start, whatever came between. */
-  leftovers: z.array(sha256).default([]),
   /** The demo as most first files look: condition columns are not read. */
   withoutConditions: z.boolean().default(false),
 });
