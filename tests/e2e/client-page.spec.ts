@@ -1,4 +1,4 @@
-import { test } from '@playwright/test';
+import { test } from './support/open-clinic';
 import { openClient } from './support/open-client';
 import { expect, openScreen } from './support/open-screen';
 

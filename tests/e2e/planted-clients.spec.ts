@@ -1,4 +1,5 @@
-import { test, type Page } from '@playwright/test';
+import { type Page } from '@playwright/test';
+import { test } from './support/open-clinic';
 import { openClient } from './support/open-client';
 import { expect, openScreen } from './support/open-screen';
 
@@ -6,13 +7,9 @@ test.describe.configure({ mode: 'serial', timeout: 180_000 });
 
 let page: Page;
 
-test.beforeAll(async ({ browser }) => {
-  page = await browser.newPage();
+test.beforeAll(async ({ clinicPage }) => {
+  page = clinicPage;
   await openScreen(page, '/clients/');
-});
-
-test.afterAll(async () => {
-  await page.close();
 });
 
 const finding = () => page.getByRole('heading', { level: 1 });

@@ -1,5 +1,7 @@
 import { execFileSync } from 'node:child_process';
-import { expect, type Page, test } from '@playwright/test';
+import type { Page } from '@playwright/test';
+import { test } from './support/open-clinic';
+import { expect, openScreen } from './support/open-screen';
 import { savedTable } from './support/saved-table';
 
 interface Numbers {
@@ -64,7 +66,7 @@ const under = (row: Readonly<Record<string, string>> | undefined, start: string)
   Object.entries(row ?? {}).find(([title]) => title.startsWith(start))?.[1];
 
 const opened = async (page: Page, path: string): Promise<void> => {
-  await page.goto(path);
+  await openScreen(page, path);
   await expect(page.getByRole('button', { name: 'Save table as CSV' }).first()).toBeVisible({ timeout: 30_000 });
 };
 

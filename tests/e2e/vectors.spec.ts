@@ -1,4 +1,4 @@
-import { test } from '@playwright/test';
+import { test } from './support/open-clinic';
 import { expect, openScreen } from './support/open-screen';
 
 test.describe.configure({ timeout: 180_000 });

@@ -1,0 +1,78 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { test, type Page } from '@playwright/test';
+import type { AxeResults } from 'axe-core';
+import { expect, openScreen } from './support/open-screen';
+
+test.describe.configure({ timeout: 180_000 });
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+const ROUTES = [
+  '/',
+  '/contact/',
+  '/clients/',
+  '/client/?c=23',
+  '/programs/',
+  '/vectors/',
+  '/indices/',
+  '/repeatability/',
+  '/import/',
+] as const;
+
+const EVERY_RULE = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+/** What a theme can change. */
+const RULES_OF_COLOUR = ['color-contrast', 'link-in-text-block'];
+
+const violationsOf = async (page: Page, runOnly: readonly string[]): Promise<readonly string[]> => {
+  await page.evaluate(axe);
+  const results = await page.evaluate(
+    (chosen) =>
+      (window as unknown as { axe: { run(options: object): Promise<AxeResults> } }).axe.run({ runOnly: chosen }),
+    [...runOnly],
+  );
+  expect(results.passes.length).toBeGreaterThan(runOnly === EVERY_RULE ? 10 : 0);
+  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+};
+
+/** What a page asks of other addresses, prints to the console and is forbidden by the policy, from now on. */
+const listenTo = async (page: Page, origin: string): Promise<{ elsewhere: string[]; said: string[] }> => {
+  const heard: { elsewhere: string[]; said: string[] } = { elsewhere: [], said: [] };
+  page.on('request', (request) => {
+    const url = request.url();
+    if (!/^(data|blob):/.test(url) && new URL(url).origin !== origin) heard.elsewhere.push(url);
+  });
+  page.on('console', (message) => heard.said.push(message.text()));
+  page.on('pageerror', (error) => heard.said.push(String(error)));
+  await page.addInitScript(() => {
+    addEventListener('securitypolicyviolation', (event) => {
+      console.error(`policy ${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  return heard;
+};
+
+for (const route of ROUTES) {
+  test(`${route} asks no other address, breaks no policy, logs nothing, names no one in title or address, passes axe in both themes and fits a narrow window`, async ({
+    page,
+    baseURL,
+  }) => {
+    const heard = await listenTo(page, new URL(baseURL ?? '').origin);
+    await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: 'light' });
+    await openScreen(page, route);
+    await page.waitForLoadState('networkidle');
+    for (const details of await page.locator('summary').all()) if (await details.isVisible()) await details.click();
+    expect(heard).toEqual({ elsewhere: [], said: [] });
+    expect(`${await page.title()} ${page.url()}`).not.toMatch(/OM-\d{4}/);
+    await expect(page.getByText('Oremoor is an invented clinic')).toBeVisible();
+    expect(await violationsOf(page, EVERY_RULE), 'light').toEqual([]);
+    await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: 'dark' });
+    expect(await violationsOf(page, RULES_OF_COLOUR), 'dark').toEqual([]);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow).toBeLessThanOrEqual(0);
+  });
+}
