@@ -86,6 +86,8 @@ export interface ClinicStore extends BlobStore {
   /** Which clinic was open last; undefined at the very first start. */
   lastOpen(): Promise<string | undefined>;
   setLastOpen(id: string): Promise<void>;
+  /** When the list of clinics was begun, in milliseconds since 1970: a file that is older outlived a lost list. */
+  begunAt(): Promise<number>;
 
   room(): Promise<StorageRoom>;
   /** Asks the browser not to clear what is kept; whether it agreed. */

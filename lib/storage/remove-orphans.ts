@@ -10,17 +10,22 @@ export interface NamedFiles {
 
 /**
  * The kept files that no clinic names. A sealed clinic that is locked tells no names: what is sealed for it stays. An
- * unsealed clinic whose names cannot be read (a newer version, a damaged manifest) makes every file stay. A file that is
- * younger than the last change of any clinic stays as well.
+ * unsealed clinic whose names cannot be read (a newer version, a damaged manifest) makes every file stay, and so does a
+ * store without clinics. Files from before the store's books began are what a lost database left: they stay too.
+ *
+ * @param begunAt when the books began (`ClinicStore.begunAt`)
  */
-export const orphans = (kept: readonly KeptBlob[], clinics: readonly NamedFiles[]): readonly KeptBlob[] => {
-  if (clinics.some(({ header, names }) => names === null && !header.sealed)) return [];
+export const orphans = (
+  kept: readonly KeptBlob[],
+  clinics: readonly NamedFiles[],
+  begunAt: number,
+): readonly KeptBlob[] => {
+  if (clinics.length === 0 || clinics.some(({ header, names }) => names === null && !header.sealed)) return [];
   const named = new Set(clinics.flatMap(({ names }) => names ?? []));
   const locked = new Set(clinics.filter(({ names }) => names === null).map(({ header }) => header.id));
-  const lastChange = Math.max(...clinics.map(({ header }) => Date.parse(header.changedAt) || 0));
   return kept.filter(({ name, keptAt }) => {
     const owner = readSealedName(name)?.clinicId;
-    return !named.has(name) && (owner === undefined || !locked.has(owner)) && keptAt < lastChange;
+    return !named.has(name) && (owner === undefined || !locked.has(owner)) && keptAt >= begunAt;
   });
 };
 
@@ -40,7 +45,7 @@ export const removeOrphans = async (
   const removed = await tabs.ifNobodyKeeps(async () => {
     const clinics: NamedFiles[] = [];
     for (const header of await store.list()) clinics.push({ header, names: await namesOf(header) });
-    const found = orphans(await store.blobs(), clinics);
+    const found = orphans(await store.blobs(), clinics, await store.begunAt());
     for (const { name } of found) await store.removeBlob(name);
     return found.length;
   });

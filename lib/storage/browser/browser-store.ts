@@ -52,6 +52,11 @@ export const browserStore = (database: Database): ClinicStore => ({
     database.use(async (kept) => {
       await kept.put('places', id, 'last-open');
     }),
+  begunAt: () =>
+    database.use(async (kept) => {
+      const at = await kept.get('places', 'begun-at');
+      return typeof at === 'number' ? at : 0;
+    }),
 
   room: async () => {
     const manager = storageManager();

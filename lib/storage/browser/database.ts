@@ -78,6 +78,8 @@ export const createDatabase = (migrate: MigrateVersionOne): Database => {
         madeAnew = oldVersion === 0;
         fresh.createObjectStore('clinics');
         fresh.createObjectStore('places');
+        // The books of version 1 began at a time that nobody noted: no kept file is older.
+        void transaction.objectStore('places').put(oldVersion === 0 ? Date.now() : 0, 'begun-at');
         if (oldVersion !== 1) return;
         upgradeFromOne(transaction, migrate).catch((error: unknown) => {
           failure = migrationError(error);

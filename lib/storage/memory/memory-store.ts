@@ -7,6 +7,7 @@ import { swapVerdict } from '../swap-verdict';
 export const memoryStore = (now: () => number = Date.now): ClinicStore => {
   const clinics = new Map<string, StoredClinic>();
   const files = new Map<string, { readonly blob: Blob; readonly kept: KeptBlob }>();
+  const begunAt = now();
   let last: string | undefined;
 
   return {
@@ -26,6 +27,7 @@ export const memoryStore = (now: () => number = Date.now): ClinicStore => {
       last = id;
       return Promise.resolve();
     },
+    begunAt: () => Promise.resolve(begunAt),
 
     putBlob: async (name, blob, signal) => {
       const sha256 = await sha256OfBlob(blob, signal);
