@@ -52,6 +52,8 @@ const answerSchema = z.discriminatedUnion('kind', [
     kind: z.literal('reading'),
     client: z.string(),
     visitDate: isoDate,
+    /** Which question of that day; without it all of them. */
+    key: z.string().optional(),
     decision: z.enum(['first', 'last', 'all']),
   }),
 ]);

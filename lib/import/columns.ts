@@ -123,6 +123,7 @@ export const COLUMNS: readonly Column[] = [
   number('other', 'gait_m_s', 'm/s'),
   flag('other', 'research_consent', 'empty = out of research exports'),
   text('other', 'note', 'local only, out of exports by default'),
+  text('other', 'corrects_row', 'written by the report of rows not accepted: the row that this one replaces'),
 ];
 
 /** The columns by name. */
@@ -140,3 +141,13 @@ export const VALUE_COLUMNS: readonly string[] = COLUMNS.filter(
 export const CONDITION_COLUMNS: readonly string[] = COLUMNS.filter(
   (column) => column.role === 'condition' && column.name !== 'menstrual_phase',
 ).map((column) => column.name);
+
+/** The columns that a table of enrolments is judged for. */
+export const ENROLMENT_COLUMNS: readonly Column[] = COLUMNS.filter(
+  (column) => column.role === 'enrolment' || (column.role === 'identity' && column.name !== 'age_years'),
+);
+
+/** The columns with a device's own composition: what one reading is known by where it holds no R. */
+export const EXPORTED_COLUMNS: readonly string[] = COLUMNS.filter((column) => column.role === 'exported').map(
+  (column) => column.name,
+);

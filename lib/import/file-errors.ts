@@ -13,4 +13,7 @@ export const fileErrors = {
     make('wrong_columns', words.wrongColumns(name, missing, found), words.wrongColumnsRemedy),
   duplicate_columns: (name: string, column: string) =>
     make('duplicate_columns', words.duplicateColumns(name, column), words.duplicateColumnsRemedy),
+  damaged: (name: string) => make('damaged', words.damaged(name), words.damagedRemedy),
+  mapping_needed: (name: string, columns: readonly string[]) =>
+    make('mapping_needed', words.mappingNeeded(name, columns), words.mappingNeededRemedy),
 };

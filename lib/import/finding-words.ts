@@ -10,10 +10,11 @@ interface FindingText {
   readonly remedy: string;
 }
 
-/** What a finding says and what to do about it, by its code. */
-export const findingText = (code: string, column: string, kind?: FindingKind): FindingText => {
+/** What a finding says and what to do about it, by its code; `became` is what a changed cell is read as. */
+export const findingText = (code: string, column: string, kind?: FindingKind, became = ''): FindingText => {
   if (QUESTIONS.has(code) && kind === 'warning') return words.keptByAnswer(column);
   if (QUESTIONS.has(code) && kind === 'refused') return words.refusedByAnswer(column);
+  if (kind === 'changed') return code === 'corrected' ? words.corrected(column, became) : words.changed(column, became);
   const known = COLUMN_BY_NAME.get(column);
   const { limits, choices, unit } = known ?? {};
   switch (code) {
@@ -57,6 +58,24 @@ export const findingText = (code: string, column: string, kind?: FindingKind): F
       return words.tooLong;
     case 'broken_quote':
       return words.brokenQuote;
+    case 'no_program':
+      return words.noProgram;
+    case 'end_before_start':
+      return words.endBeforeStart;
+    case 'same_figures':
+      return words.sameFigures;
+    case 'same_number':
+      return words.sameNumber;
+    case 'not_this_one':
+      return words.notThisOne;
+    case 'superseded':
+      return words.superseded;
+    case 'replaced':
+      return words.replaced;
+    case 'set-aside':
+      return words.setAside;
+    case 'erased':
+      return words.erased;
     default:
       return words.duplicate;
   }

@@ -2,161 +2,118 @@ import type { AppError } from '../core/app-error';
 import { parseIsoDate, type IsoDate } from '../core/iso-date';
 import { err, ok, type Result } from '../core/result';
 import type { Engine, Row } from '../engine/types';
-import { COLUMNS, CONDITION_COLUMNS } from './columns';
-import { findingText } from './finding-words';
-import { loadRows } from './load-rows';
-import type { Finding, FindingKind, ImportPlan, PlannedFile } from './plan';
-import { readFile, type ReadFile } from './read-file';
-import { sha256 } from '../core/sha256';
+import { emptyTables } from './cells-sql';
+import { CONDITION_COLUMNS } from './columns';
+import { fileErrors } from './file-errors';
+import { fillAnswers, fillErased } from './fill-answers';
+import { findFindings } from './find-findings';
+import { findMissingConditions } from './find-missing-conditions';
+import { findPeople } from './find-people';
+import { findReadingQuestions } from './find-reading-questions';
+import type { ImportInput, JudgeOptions } from './import-input';
+import { loadRows, type LoadedTable } from './load-rows';
+import { planFingerprint } from './plan-fingerprint';
+import type { ImportPlan, PlannedFile } from './plan';
 import { statusStatements } from './status-sql';
-import { verdictStatements } from './verdict-sql';
 
-/** What people answered to the questions of an import. */
-export interface ImportAnswers {
-  readonly aliases: readonly { readonly id: string; readonly client: string }[];
-  readonly farOff: readonly {
-    readonly client: string;
-    readonly visitDate: string;
-    readonly column: string;
-    readonly value: string;
-    readonly decision: 'keep' | 'refuse';
-  }[];
-}
+export type { ImportInput, JudgeOptions } from './import-input';
 
-export interface JudgeOptions {
-  readonly today: IsoDate;
-  readonly answers: ImportAnswers;
-  readonly acceptQuestions?: boolean;
-  readonly ignoredColumns?: ReadonlySet<string>;
-  /** Prefix of the tables, so that a preview leaves an open clinic alone. */
-  readonly prefix: string;
-}
+const countsQuery = (prefix: string): string => `SELECT COUNT(*) AS n,
+  ${['accepted', 'held', 'duplicate', 'refused', 'set-aside', 'erased'].map((status) => `COUNT(*) FILTER (WHERE s.status = '${status}') AS ${status.replace('-', '_')}`).join(', ')},
+  COUNT(*) FILTER (WHERE s.status = 'accepted' AND f.is_enrolment = 1) AS enrolments,
+  COUNT(DISTINCT CASE WHEN s.status = 'accepted' AND f.is_enrolment = 0 THEN COALESCE(a.client, t.client_id) END) AS clients,
+  MIN(CASE WHEN s.status = 'accepted' AND f.is_enrolment = 0 THEN t.v_visit_date END) AS first_visit,
+  MAX(CASE WHEN s.status = 'accepted' AND f.is_enrolment = 0 THEN t.v_visit_date END) AS last_visit,
+  COUNT(DISTINCT CASE WHEN s.status = 'accepted' AND f.is_enrolment = 0 AND t.v_visit_purpose = 'precision'
+    THEN CONCAT(COALESCE(a.client, t.client_id), CHR(31), t.visit_date) END) AS precision_visits,
+  COUNT(*) FILTER (WHERE s.status = 'accepted' AND t.v_r_ohm IS NOT NULL AND t.v_xc_ohm IS NOT NULL) AS with_impedance
+FROM ${prefix}status AS s
+JOIN ${prefix}typed AS t ON t.file_no = s.file_no AND t.line_no = s.line_no AND t.part_no = s.part_no
+JOIN ${prefix}files AS f ON f.file_no = s.file_no
+LEFT JOIN ${prefix}aliases AS a ON a.id = t.client_id`;
 
-const text = (row: Row, name: string): string => String(row[name] ?? '');
+const filesQuery = (prefix: string): string => `SELECT file_no, COUNT(*) AS n,
+  ${CONDITION_COLUMNS.map((name) => `COUNT(${name}) AS ${name}`).join(', ')}
+FROM ${prefix}cells GROUP BY file_no`;
 
-const prepare = async (engine: Engine, options: JudgeOptions): Promise<void> => {
-  const { prefix, answers } = options;
-  await engine.run(`CREATE OR REPLACE TABLE ${prefix}today (today DATE, accept_questions INTEGER)`);
-  await engine.insert(
-    `${prefix}today`,
-    ['today', 'accept_questions'],
-    [[options.today, options.acceptQuestions === true ? 1 : 0]],
-  );
-  await engine.run(
-    `CREATE OR REPLACE TABLE ${prefix}answers (client TEXT, visit_date TEXT, column_name TEXT, cell TEXT, decision TEXT)`,
-  );
-  await engine.insert(
-    `${prefix}answers`,
-    ['client', 'visit_date', 'column_name', 'cell', 'decision'],
-    answers.farOff.map((answer) => [answer.client, answer.visitDate, answer.column, answer.value, answer.decision]),
-  );
-  await engine.run(`CREATE OR REPLACE TABLE ${prefix}aliases (id TEXT, client TEXT)`);
-  await engine.insert(
-    `${prefix}aliases`,
-    ['id', 'client'],
-    answers.aliases.map((alias) => [alias.id, alias.client]),
-  );
-};
-
-const rowFindings = async (engine: Engine, prefix: string, files: readonly ReadFile[]): Promise<readonly Finding[]> => {
-  const rows =
-    await engine.query(`SELECT f.file_no, f.line_no, f.kind, f.code, f.column_name, f.cell, f.client_id, f.visit_date
-FROM ${prefix}finding AS f
-JOIN ${prefix}status AS s ON s.file_no = f.file_no AND s.line_no = f.line_no
-WHERE f.kind = 'refused' OR s.status IN ('accepted', 'held')
-UNION ALL
-SELECT s.file_no, s.line_no, 'duplicate', 'duplicate', 'client_id', t.client_id, t.client_id, t.visit_date
-FROM ${prefix}status AS s JOIN ${prefix}typed AS t ON t.file_no = s.file_no AND t.line_no = s.line_no
-WHERE s.status = 'duplicate'
-ORDER BY 1, 2, 3, 4, 5`);
-  return rows.map((row) => ({
-    kind: text(row, 'kind') as FindingKind,
-    file: files[Number(row['file_no']) - 1]?.name ?? '',
-    line: Number(row['line_no']),
-    column: text(row, 'column_name'),
-    value: text(row, 'cell'),
-    code: text(row, 'code'),
-    ...findingText(text(row, 'code'), text(row, 'column_name'), text(row, 'kind') as FindingKind),
-    client: row['client_id'] === null ? null : text(row, 'client_id'),
-    visitDate: row['visit_date'] === null ? null : text(row, 'visit_date'),
-  }));
-};
-
-const raggedFindings = (file: ReadFile): readonly Finding[] =>
-  file.ragged.map((record) => ({
-    kind: 'refused',
-    file: file.name,
-    line: record.line,
-    column: '',
-    value: record.excerpt,
-    code: record.code,
-    ...findingText(record.code, ''),
-    client: null,
-    visitDate: null,
-  }));
-
-const plannedFile = async (file: ReadFile, bytes: Uint8Array): Promise<PlannedFile> => {
-  const filled = (name: string): boolean => {
-    const place = COLUMNS.findIndex((column) => column.name === name);
-    return file.rows.some((row) => (row.cells[place] ?? '').trim() !== '');
-  };
-  return {
-    name: file.name,
-    sha256: await sha256(bytes),
-    bytes: bytes.byteLength,
-    rows: file.rows.length + file.ragged.length,
-    encoding: file.encoding,
-    delimiter: file.delimiter,
-    columns: file.columns,
-    unknownColumns: file.unknownColumns,
-    missingConditions: CONDITION_COLUMNS.filter((name) => !filled(name)),
-  };
-};
+const plannedFile = ({ input, unknownColumns, conversions }: LoadedTable, counts: Row | undefined): PlannedFile => ({
+  name: input.name,
+  source: input.source,
+  sha256: input.sha256,
+  bytes: input.bytes,
+  rows: Number(counts?.['n'] ?? 0),
+  format: input.table.format,
+  encoding: input.table.encoding,
+  delimiter: input.table.delimiter,
+  columns: input.mapping.header,
+  unknownColumns,
+  missingConditions:
+    input.mapping.role === 'enrolment' ? [] : CONDITION_COLUMNS.filter((name) => Number(counts?.[name] ?? 0) === 0),
+  mapping: input.mapping,
+  isNew: input.isNew,
+  conversions: conversions.filter(({ cells }) => cells > 0),
+});
 
 /**
- * Judges visit exports: reads them, puts every row into the engine and decides its state. Leaves `<prefix>typed`,
- * `<prefix>status`, `<prefix>finding` and `<prefix>aliases` behind. Fails only when no file could be read.
+ * Judges tables: streams their rows into the engine through their mappings and decides each row's state. Changes nothing
+ * but the tables with the prefix, of which `<prefix>cells`, `typed`, `status`, `finding`, `files` and `aliases` stay.
+ * Fails only when no file could be read; rejects with an AbortError when the signal fires.
  */
 export const judge = async (
   engine: Engine,
-  given: readonly { readonly name: string; readonly bytes: Uint8Array }[],
+  inputs: readonly ImportInput[],
   options: JudgeOptions,
 ): Promise<Result<ImportPlan, AppError>> => {
-  const { prefix } = options;
-  const read = given.map((file) => ({ ...file, result: readFile(file.name, file.bytes, options.ignoredColumns) }));
-  const failedFiles = read.flatMap(({ name, result }) => (result.ok ? [] : [{ name, error: result.error }]));
-  const readable = read.flatMap(({ bytes, result }) => (result.ok ? [{ bytes, file: result.value }] : []));
+  const { prefix, signal, onProgress, answers } = options;
+  for (const statement of emptyTables(prefix)) await engine.run(statement);
+  await fillAnswers(engine, options);
+  const loaded = await loadRows(engine, inputs, options);
+  await fillErased(engine, options);
+  const bytes = inputs.reduce((total, input) => total + input.bytes, 0);
+  for (const statement of statusStatements(prefix)) {
+    signal?.throwIfAborted();
+    onProgress?.({ step: 'judging', file: '', bytes, totalBytes: bytes, rows: 0 });
+    await engine.run(statement);
+  }
+  const perFile = new Map((await engine.query(filesQuery(prefix), signal)).map((row) => [Number(row['file_no']), row]));
+  const failedFiles = [
+    ...(options.failedFiles ?? []),
+    ...loaded.flatMap(({ input, fileNo, error }) => {
+      if (error !== null) return [{ name: input.name, error }];
+      return perFile.has(fileNo) ? [] : [{ name: input.name, error: fileErrors.header_only(input.name) }];
+    }),
+  ];
+  const usable = loaded.filter(({ fileNo, error }) => error === null && perFile.has(fileNo));
   const [firstFailed] = failedFiles;
-  if (readable.length === 0 && firstFailed !== undefined) return err(firstFailed.error);
-  const files = readable.map(({ file }) => file);
-  await loadRows(engine, prefix, files);
-  await prepare(engine, options);
-  for (const statement of [...verdictStatements(prefix), ...statusStatements(prefix)]) await engine.run(statement);
-  const findings = [...files.flatMap(raggedFindings), ...(await rowFindings(engine, prefix, files))];
-  const [counts] = await engine.query(`SELECT COUNT(*) AS n,
-  COUNT(*) FILTER (WHERE s.status = 'accepted') AS accepted, COUNT(*) FILTER (WHERE s.status = 'held') AS held,
-  COUNT(*) FILTER (WHERE s.status = 'duplicate') AS duplicates, COUNT(*) FILTER (WHERE s.status = 'refused') AS refused,
-  COUNT(DISTINCT CASE WHEN s.status = 'accepted' THEN COALESCE(a.client, t.client_id) END) AS clients,
-  MIN(CASE WHEN s.status = 'accepted' THEN t.v_visit_date END) AS first_visit,
-  MAX(CASE WHEN s.status = 'accepted' THEN t.v_visit_date END) AS last_visit
-FROM ${prefix}status AS s JOIN ${prefix}typed AS t ON t.file_no = s.file_no AND t.line_no = s.line_no
-LEFT JOIN ${prefix}aliases AS a ON a.id = t.client_id`);
+  if (usable.length === 0 && firstFailed !== undefined) return err(firstFailed.error);
+  const [counts] = await engine.query(countsQuery(prefix), signal);
   const count = (name: string): number => Number(counts?.[name] ?? 0);
-  const ragged = files.reduce((total, file) => total + file.ragged.length, 0);
   const date = (name: string): IsoDate | null => parseIsoDate(String(counts?.[name] ?? '')) ?? null;
+  const { findings, count: findingCount, warnings, corrected } = await findFindings(engine, prefix, inputs, signal);
   return ok({
-    files: await Promise.all(readable.map(({ file, bytes }) => plannedFile(file, bytes))),
+    files: usable.map((table) => plannedFile(table, perFile.get(table.fileNo))),
     failedFiles,
     today: options.today,
-    rows: count('n') + ragged,
+    rows: count('n'),
     accepted: count('accepted'),
     held: count('held'),
-    duplicates: count('duplicates'),
-    refused: count('refused') + ragged,
-    warnings: findings.filter((finding) => finding.kind === 'warning').length,
+    duplicates: count('duplicate'),
+    refused: count('refused'),
+    setAside: count('set_aside'),
+    erased: count('erased'),
+    warnings,
+    corrected,
+    enrolments: count('enrolments'),
     findings,
+    findingCount,
+    people: await findPeople(engine, prefix, answers, signal),
+    readings: await findReadingQuestions(engine, prefix, inputs, signal),
+    missingConditions: await findMissingConditions(engine, prefix, answers, signal),
     clients: count('clients'),
     firstVisit: date('first_visit'),
     lastVisit: date('last_visit'),
+    precisionVisits: count('precision_visits'),
+    hasImpedance: count('with_impedance') > 0,
+    fingerprint: await planFingerprint(engine, inputs, options),
   });
 };

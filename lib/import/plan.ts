@@ -98,6 +98,8 @@ export type PersonQuestion =
 /** Rows that describe one reading and differ, or one reading number given twice: the later row waits. */
 export interface ReadingQuestion {
   readonly kind: 'same-figures' | 'same-number';
+  /** What an answer names beside client and day: the reading's circumstances and figures, the same when the file comes again. */
+  readonly key: string;
   readonly client: string;
   readonly visitDate: string;
   readonly rows: readonly { readonly row: RowRef; readonly file: string; readonly line: number }[];
@@ -123,7 +125,7 @@ export interface ImportPlan {
   readonly warnings: number;
   /** Cells that say something else than their file, by a correction of the clinic. */
   readonly corrected: number;
-  /** Rows of enrolment files that were used. */
+  /** Rows of enrolment files that were used; they are among the accepted ones. */
   readonly enrolments: number;
   readonly findings: readonly Finding[];
   /** Of so many findings; the plan lists at most 20,000. */

@@ -1,5 +1,5 @@
 import type { Column } from './column';
-import { COLUMNS } from './columns';
+import { COLUMNS, ENROLMENT_COLUMNS } from './columns';
 
 const SQL_TYPE: Readonly<Record<Column['type'], string>> = {
   text: 'TEXT',
@@ -39,35 +39,53 @@ const DEFAULTS: Readonly<Record<string, string>> = {
   side: "'right'",
 };
 
+const AT = 's.file_no = t.file_no AND s.line_no = t.line_no AND s.part_no = t.part_no';
+
 const decimals = (column: string): string =>
   `SELECT '${column}' AS column_name, MAX(CASE WHEN POSITION('.' IN t.${column}) > 0
   THEN LENGTH(t.${column}) - POSITION('.' IN t.${column}) ELSE 0 END) AS decimals
-FROM typed AS t JOIN status AS s ON s.file_no = t.file_no AND s.line_no = t.line_no
+FROM cells AS t JOIN status AS s ON ${AT}
 WHERE s.status = 'accepted' AND t.${column} IS NOT NULL`;
 
-/**
- * Texts that make `readings` (accepted rows, typed, one person under one id) and `column_resolution` from a judged
- * import without prefix.
- */
-export const readingsStatements = (): readonly string[] => {
-  const columns = COLUMNS.map((column) => {
-    if (column.name === 'client_id') return 'COALESCE(a.client, t.client_id) AS client_id';
-    const fallback = DEFAULTS[column.name];
-    return fallback === undefined
-      ? `t.v_${column.name} AS ${column.name}`
-      : `COALESCE(t.v_${column.name}, ${fallback}) AS ${column.name}`;
-  }).join(',\n  ');
-  return [
-    `CREATE OR REPLACE TABLE readings AS
-WITH accepted AS (
-  SELECT t.file_no, t.line_no, ${columns}
-  FROM typed AS t
-  JOIN status AS s ON s.file_no = t.file_no AND s.line_no = t.line_no AND s.status = 'accepted'
-  LEFT JOIN aliases AS a ON a.id = t.client_id
-)
-SELECT CAST(ROW_NUMBER() OVER (ORDER BY file_no, line_no) AS INTEGER) AS reading_key,
-  CAST(DENSE_RANK() OVER (ORDER BY client_id) AS INTEGER) AS client_key, *
-FROM accepted ORDER BY file_no, line_no`,
-    `CREATE OR REPLACE TABLE column_resolution AS ${RESOLUTION_COLUMNS.map(decimals).join(' UNION ALL ')}`,
-  ];
+/** What a client's enrolment states, as name and SQL type: beside the readings another table that every engine starts from. */
+export const ENROLMENT_ROWS_COLUMNS: readonly (readonly [string, string])[] = [
+  ['enrolment_row', 'INTEGER'],
+  ['client_key', 'INTEGER'],
+  ...ENROLMENT_COLUMNS.map((column): readonly [string, string] => [column.name, SQL_TYPE[column.type]]),
+];
+
+const accepted = (enrolment: 0 | 1): string => `FROM typed AS t
+  JOIN status AS s ON ${AT} AND s.status = 'accepted'
+  JOIN files AS f ON f.file_no = t.file_no AND f.is_enrolment = ${String(enrolment)}
+  LEFT JOIN aliases AS a ON a.id = t.client_id`;
+
+const typedColumn = ({ name }: Column): string => {
+  if (name === 'client_id') return 'COALESCE(a.client, t.client_id) AS client_id';
+  const fallback = DEFAULTS[name];
+  return fallback === undefined ? `t.v_${name} AS ${name}` : `COALESCE(t.v_${name}, ${fallback}) AS ${name}`;
 };
+
+/**
+ * Texts that make `readings` (accepted rows, typed, one person under one id), `enrolment_rows` (those of the enrolment
+ * tables, for clients who were measured) and `column_resolution` from a judged import without prefix.
+ */
+export const readingsStatements = (): readonly string[] => [
+  `CREATE OR REPLACE TABLE readings AS
+WITH accepted AS (
+  SELECT s.order_no, t.file_no, t.line_no, ${COLUMNS.map(typedColumn).join(',\n  ')}
+  ${accepted(0)}
+)
+SELECT CAST(ROW_NUMBER() OVER (ORDER BY order_no) AS INTEGER) AS reading_key,
+  CAST(DENSE_RANK() OVER (ORDER BY client_id) AS INTEGER) AS client_key, ${['file_no', 'line_no', ...COLUMNS.map(({ name }) => name)].join(', ')}
+FROM accepted ORDER BY order_no`,
+  `CREATE OR REPLACE TABLE enrolment_rows AS
+WITH accepted AS (
+  SELECT s.order_no, ${ENROLMENT_COLUMNS.map(typedColumn).join(', ')}
+  ${accepted(1)}
+),
+measured AS (SELECT DISTINCT client_key, client_id FROM readings)
+SELECT CAST(ROW_NUMBER() OVER (ORDER BY e.order_no) AS INTEGER) AS enrolment_row, m.client_key,
+  ${ENROLMENT_COLUMNS.map(({ name }) => `e.${name}`).join(', ')}
+FROM accepted AS e JOIN measured AS m ON m.client_id = e.client_id ORDER BY e.order_no`,
+  `CREATE OR REPLACE TABLE column_resolution AS ${RESOLUTION_COLUMNS.map(decimals).join(' UNION ALL ')}`,
+];

@@ -1,36 +1,6 @@
 import type { Column } from './column';
-import { COLUMNS, VALUE_COLUMNS } from './columns';
-
-const TIME_SHAPES = ['_:__', '__:__', '_:__:__', '__:__:__'];
-
-/**
- * The text of a cell as its type, NULL where it cannot be read. Narrower than the engine's casts, which also take
- * `1_000`, `0x1F`, `+-5`, `2025-03-4x` or `08:3`: what a person may have meant otherwise is not guessed.
- */
-const typedExpression = (column: Column): string => {
-  const { name } = column;
-  switch (column.type) {
-    case 'text':
-      return name;
-    case 'date':
-      return `CASE WHEN ${name} LIKE '____-__-__' AND ${name} >= '1800' AND CAST(TRY_CAST(${name} AS DATE) AS VARCHAR) = ${name}
-  THEN TRY_CAST(${name} AS DATE) END`;
-    case 'time':
-      return `CASE WHEN (${TIME_SHAPES.map((shape) => `${name} LIKE '${shape}'`).join(' OR ')})
-  AND TRY_CAST(${name} AS TIME) < TIME '24:00' THEN SUBSTR(CAST(TRY_CAST(${name} AS TIME) AS VARCHAR), 1, 5) END`;
-    case 'integer':
-      return `CASE WHEN LENGTH(${name}) <= 4 AND TRANSLATE(${name}, '0123456789', '') = '' THEN TRY_CAST(${name} AS INTEGER) END`;
-    case 'number':
-      return `CASE WHEN ISFINITE(TRY_CAST(${name} AS DOUBLE)) AND NOT CONTAINS(${name}, '_') AND NOT STARTS_WITH(${name}, '+-')
-  THEN TRY_CAST(${name} AS DOUBLE) END`;
-    case 'flag':
-      return `CASE LOWER(${name}) WHEN 'y' THEN 1 WHEN 'n' THEN 0 END`;
-    case 'choice':
-      return `CASE ${(column.choices ?? [])
-        .map((choice) => `WHEN LOWER(${name}) = '${choice.toLowerCase()}' THEN '${choice}'`)
-        .join(' ')} END`;
-  }
-};
+import { COLUMNS, ENROLMENT_COLUMNS, VALUE_COLUMNS } from './columns';
+import { typedExpression } from './typed-expression';
 
 type Kind = 'refused' | 'question' | 'warning';
 
@@ -77,10 +47,12 @@ const columnFindings = (column: Column): readonly string[] => {
   ];
 };
 
-const ROW_FINDINGS: readonly string[] = [
-  finding('client_id IS NULL', 'refused', 'no_client', 'client_id'),
+const NO_CLIENT = finding('client_id IS NULL', 'refused', 'no_client', 'client_id');
+
+const VISIT_FINDINGS: readonly string[] = [
+  NO_CLIENT,
   finding('visit_date IS NULL', 'refused', 'no_date', 'visit_date'),
-  finding('v_visit_date > t.today', 'refused', 'after_import', 'visit_date'),
+  finding('v_visit_date > imported_on', 'refused', 'after_import', 'visit_date'),
   finding('v_visit_date < v_birth_date', 'refused', 'before_birth', 'visit_date'),
   finding(
     'v_birth_date IS NULL AND EXTRACT(YEAR FROM v_visit_date) < v_birth_year',
@@ -90,28 +62,34 @@ const ROW_FINDINGS: readonly string[] = [
   ),
   finding(`${VALUE_COLUMNS.map((name) => `${name} IS NULL`).join(' AND ')}`, 'refused', 'no_value', 'client_id'),
   finding('v_xc_ohm > v_r_ohm AND v_r_ohm >= 100 AND v_xc_ohm <= 300', 'question', 'above_resistance', 'xc_ohm'),
+  ...COLUMNS.flatMap(columnFindings),
+];
+
+const ENROLMENT_FINDINGS: readonly string[] = [
+  NO_CLIENT,
+  finding('program IS NULL', 'refused', 'no_program', 'program'),
+  finding('v_program_end < v_program_start', 'refused', 'end_before_start', 'program_end'),
+  ...ENROLMENT_COLUMNS.flatMap(columnFindings),
 ];
 
 /**
- * Texts that judge every row of `<prefix>raw` in one pass: `<prefix>typed` holds each cell as its type beside the text,
- * `<prefix>found` one row for every cell with something to say. Only `try_cast` touches a cell.
+ * The text that judges every row of `<prefix>chunk` in one pass: `<prefix>found` gets one row for every cell with
+ * something to say. Only `try_cast` touches a cell.
  */
-export const verdictStatements = (prefix: string): readonly string[] => {
-  const trimmed = COLUMNS.map((column) => `NULLIF(TRIM(${column.name}), '') AS ${column.name}`).join(', ');
-  const typed = COLUMNS.map((column) => `${typedExpression(column)} AS v_${column.name}`).join(', ');
-  const findings = [...ROW_FINDINGS, ...COLUMNS.flatMap(columnFindings)].join(',\n');
-  return [
-    `CREATE OR REPLACE TABLE ${prefix}typed AS
-WITH cells AS (SELECT file_no, line_no, extra, ${trimmed} FROM ${prefix}raw)
-SELECT cells.*, ${typed} FROM cells`,
-    `CREATE OR REPLACE TABLE ${prefix}found AS
-WITH judged AS (
-  SELECT file_no, line_no, client_id, visit_date,
+export const verdictStatement = (prefix: string, role: 'visits' | 'enrolment'): string => {
+  const typed = COLUMNS.map((column) => `${typedExpression(column, 'c.')} AS v_${column.name}`).join(', ');
+  const findings = (role === 'visits' ? VISIT_FINDINGS : ENROLMENT_FINDINGS).join(',\n');
+  return `INSERT INTO ${prefix}found
+WITH typed AS (
+  SELECT c.*, f.imported_on, ${typed} FROM ${prefix}chunk AS c JOIN ${prefix}files AS f ON f.file_no = c.file_no
+  WHERE c.trouble IS NULL
+),
+judged AS (
+  SELECT file_no, line_no, part_no, client_id, visit_date,
     UNNEST(LIST_FILTER([${findings}], x -> x IS NOT NULL)) AS finding
-  FROM ${prefix}typed CROSS JOIN ${prefix}today AS t
+  FROM typed
 )
-SELECT file_no, line_no, client_id, visit_date,
-  finding.kind AS kind, finding.code AS code, finding.column_name AS column_name, finding.cell AS cell
-FROM judged`,
-  ];
+SELECT file_no, line_no, part_no, client_id, visit_date,
+  finding.kind AS kind, finding.code AS code, finding.column_name AS column_name, finding.cell AS cell, NULL AS became
+FROM judged`;
 };

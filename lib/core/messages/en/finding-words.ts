@@ -57,6 +57,37 @@ export const findingWords = {
     'The row holds more than a million characters.',
     'Look for a quotation mark that is missing in an earlier row, or shorten the text.',
   ),
+  noProgram: text('The row names no program.', 'Fill in program, or leave the row out.'),
+  endBeforeStart: text('The program ends before it starts.', 'Correct program_start or program_end.'),
+  sameFigures: text(
+    'An earlier row of this file holds the same figures for this client and day. The row waits until someone says whether the two are one reading.',
+    'Say which counts; two readings are told apart for good by a number in the column reading.',
+  ),
+  sameNumber: text(
+    'This reading number was given twice for this client and day, with different figures. The row waits until someone says which counts.',
+    'Say which counts, or number the readings anew and import again.',
+  ),
+  notThisOne: text(
+    'Another row stands for this reading, by an answer.',
+    'Nothing to do; change the answer if that was wrong.',
+  ),
+  superseded: text(
+    'Another file holds the same reading: it is taken once.',
+    'Nothing to do. The later file counts, unless the clinic corrected or set aside the earlier row.',
+  ),
+  replaced: text('A corrected row stands for this one.', 'Nothing to do.'),
+  setAside: text('The row was set aside by the clinic.', 'Bring it back where that was wrong.'),
+  erased: text('The person of this row was erased: the row stays out.', 'Nothing to do.'),
+  corrected: (column: string, became: string) =>
+    text(
+      `${column} was corrected by the clinic${became === '' ? ' to unknown' : `: read as “${became}”`}. The file keeps what it says.`,
+      'Remove the correction where that was wrong.',
+    ),
+  changed: (column: string, became: string) =>
+    text(
+      `${column} is read as ${became === '' ? 'unknown' : `“${became}”`}.`,
+      'Check the mapping of this column where that is wrong.',
+    ),
   duplicate: text(
     'The row equals an earlier row in every column: taken once.',
     'Nothing to do, unless these were two readings: then number them in the column reading.',

@@ -20,4 +20,10 @@ export const importErrors = {
     'The first line must name the columns of the visit export: client_id and visit_date are always needed. The list stands in the README. Nothing was changed.',
   duplicateColumns: (name: string, column: string) => `${name} has the column “${column}” twice.`,
   duplicateColumnsRemedy: 'Rename or remove one of the two, so that it is clear which one counts. Nothing was changed.',
+  damaged: (name: string) => `${name} breaks off or is damaged in the middle: none of its rows was taken.`,
+  damagedRemedy: 'Copy or export the file again, whole. Nothing was changed.',
+  mappingNeeded: (name: string, columns: readonly string[]) =>
+    `${name} can be read in more than one way: ${few(columns)} must be decided by a person.`,
+  mappingNeededRemedy:
+    'Import the file on the Import screen, answer its questions and save the mapping; on the command line give it with --mapping FILE.json. Nothing was changed.',
 } as const;
