@@ -28,11 +28,14 @@ interface ActContextValue {
   readonly say: (said: Said | undefined) => void;
 }
 
+/** Errors that name what the clinic is now, not a mishap: the page shows that in its place. */
+const STATES: ReadonlySet<string> = new Set(['locked', 'empty_clinic', 'no_clinic', 'storage_cleared', 'newer_app']);
+
 const ActContext = createContext<ActContextValue | undefined>(undefined);
 
 /** Every change of the clinic goes through here: signed, and said in one line. */
 export const ActProvider = ({ children }: { readonly children: ReactNode }) => {
-  const { run } = useWorkspace();
+  const { run, retry } = useWorkspace();
   const { preferences, setPreferences } = usePreferences();
   const { initials } = preferences;
   const [asking, setAsking] = useState<((answer: InitialsAnswer) => void) | undefined>(undefined);
@@ -64,9 +67,13 @@ export const ActProvider = ({ children }: { readonly children: ReactNode }) => {
         }
       }
       const error = await run(action);
+      if (error !== undefined && STATES.has(error.code)) {
+        retry();
+        return { kind: 'done' };
+      }
       return error === undefined ? { kind: 'done' } : { kind: 'failed', error };
     },
-    [initials, preferences, setPreferences, run],
+    [initials, preferences, setPreferences, run, retry],
   );
 
   const value = useMemo(() => ({ act, said, say }), [act, said]);

@@ -8,11 +8,11 @@ import type { DataColumn } from './data-column';
 import { DataTableHead } from './data-table-head';
 import { DataTableRow } from './data-table-row';
 import styles from './data-table.module.css';
-import { saveFile } from './save-file';
 import { SearchField } from './search-field';
 import { Empty } from './states';
 import { useOpenPath } from './use-open-path';
 import { useRowWindow } from './use-row-window';
+import { useSaveFile } from './use-save-file';
 import { useSortedRows, type InitialSort } from './use-sorted-rows';
 
 export interface DataTableProps<Row> {
@@ -56,6 +56,7 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
   const messages = useMessages();
   const formatters = useFormatters();
   const { dataVersion } = useSession();
+  const { saveFile } = useSaveFile();
   const openPath = useOpenPath();
   const captionId = useId();
   const [search, setSearch] = useState('');
@@ -108,7 +109,7 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
   };
   const save = (): void => {
     const cells = sorted.map((row) => columns.map((column) => column.value(row)));
-    saveFile(tableFile(fileName, dataVersion, columns, cells));
+    saveFile('table', tableFile(fileName, dataVersion, columns, cells), cells.length);
   };
 
   return (

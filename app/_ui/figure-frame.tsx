@@ -11,9 +11,9 @@ import { useMessages } from '../_state/language-provider';
 import { useSession } from '../_state/workspace-provider';
 import styles from './figure-frame.module.css';
 import { FigureTableView } from './figure-table-view';
-import { saveFile } from './save-file';
 import { SvgFigure } from './svg-figure';
 import { usePoints } from './use-points';
+import { useSaveFile } from './use-save-file';
 
 interface FigureFrameProps {
   readonly frame: Frame;
@@ -38,7 +38,10 @@ interface FigureFrameProps {
 export const FigureFrame = (props: FigureFrameProps) => {
   const { frame, draw, alternative, table, fileName, headingLevel = 2, onOpenPoint, onActivePoint, children } = props;
   const messages = useMessages();
-  const { dataVersion } = useSession();
+  const { dataVersion, corrections, setAside } = useSession();
+  const { saveFile } = useSaveFile();
+  const changed = messages.shell.changedByPeople({ corrections: corrections.length, setAside: setAside.length });
+  const framed = changed === '' ? frame : { ...frame, caption: `${frame.caption} ${changed}.` };
   const titleId = useId();
   const hintId = useId();
   const drawing = draw(screenTheme);
@@ -46,14 +49,12 @@ export const FigureFrame = (props: FigureFrameProps) => {
   const Heading = headingLevel === 2 ? 'h2' : 'h3';
 
   const save = (): void => {
-    saveFile({
-      name: `driftline-${fileName}-${dataVersion}.svg`,
-      mediaType: 'image/svg+xml',
-      text: serializeSvg(drawFramed(draw(lightTheme), frame, lightTheme), {
-        title: frame.title,
-        description: alternative,
-      }),
+    const text = serializeSvg(drawFramed(draw(lightTheme), framed, lightTheme), {
+      title: frame.title,
+      description: alternative,
     });
+    const name = `driftline-${fileName}-${dataVersion}.svg`;
+    saveFile('figure', { name, mediaType: 'image/svg+xml', text }, table.rows.length);
   };
 
   return (
@@ -69,7 +70,7 @@ export const FigureFrame = (props: FigureFrameProps) => {
       <span id={hintId} className="visually-hidden">
         {messages.table.pointsHint}
       </span>
-      <figcaption className={styles.caption}>{frame.caption}</figcaption>
+      <figcaption className={styles.caption}>{framed.caption}</figcaption>
       <details className={styles.behind}>
         <summary>{messages.table.behind}</summary>
         <p className={styles.words}>{alternative}</p>

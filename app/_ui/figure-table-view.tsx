@@ -4,7 +4,7 @@ import type { FigureTable } from '../../lib/figures/figure-table';
 import { tableFile } from '../../lib/workspace/table-file';
 import { useMessages } from '../_state/language-provider';
 import { useSession } from '../_state/workspace-provider';
-import { saveFile } from './save-file';
+import { useSaveFile } from './use-save-file';
 import styles from './data-table.module.css';
 
 interface FigureTableViewProps {
@@ -17,6 +17,7 @@ interface FigureTableViewProps {
 export const FigureTableView = ({ table, labelledBy, fileName }: FigureTableViewProps) => {
   const messages = useMessages();
   const { dataVersion } = useSession();
+  const { saveFile } = useSaveFile();
   return (
     <div className={styles.scroll}>
       <table className={styles.table} aria-labelledby={labelledBy}>
@@ -45,7 +46,7 @@ export const FigureTableView = ({ table, labelledBy, fileName }: FigureTableView
         type="button"
         className={`button ${styles.under ?? ''}`}
         onClick={() => {
-          saveFile(tableFile(fileName, dataVersion, table.columns, table.rows));
+          saveFile('table', tableFile(fileName, dataVersion, table.columns, table.rows), table.rows.length);
         }}
       >
         {messages.common.saveTable}

@@ -9,10 +9,12 @@ interface LabelledInputProps {
   readonly value: string;
   readonly onChange: (text: string) => void;
   readonly maxLength?: number;
+  /** Which keyboard a touch screen shows. */
+  readonly inputMode?: 'text' | 'numeric' | 'decimal';
 }
 
 /** A field with its label above. */
-export const LabelledInput = ({ label, type, value, onChange, maxLength }: LabelledInputProps) => {
+export const LabelledInput = ({ label, type, value, onChange, maxLength, inputMode }: LabelledInputProps) => {
   const id = useId();
   return (
     <div className={styles.field}>
@@ -22,6 +24,7 @@ export const LabelledInput = ({ label, type, value, onChange, maxLength }: Label
         type={type}
         autoComplete="off"
         maxLength={maxLength}
+        inputMode={inputMode}
         value={value}
         onChange={(event) => {
           onChange(event.target.value);

@@ -6,6 +6,7 @@ import { useMessages } from '../_state/language-provider';
 import { useWorkspace } from '../_state/workspace-provider';
 import { ActNote } from './act-note';
 import styles from './gate-screen.module.css';
+import { GateWays } from './gate-ways';
 import { PassphraseField } from './passphrase-field';
 
 /** A sealed clinic before its passphrase was given. */
@@ -45,17 +46,10 @@ export const LockedScreen = () => {
           <button type="submit" className="button button-strong" disabled={busy || passphrase === ''}>
             {busy ? words.unlocking : words.unlock}
           </button>
-          <button
-            type="button"
-            className="button"
-            disabled={busy}
-            onClick={() => void tryIt((workspace) => workspace.openDemo())}
-          >
-            {messages.shell.openDemo}
-          </button>
         </div>
       </form>
       <ActNote acting={{ busy: false, error, done: undefined }} />
+      <GateWays code="locked" />
     </div>
   );
 };

@@ -2,13 +2,14 @@
 
 import { useEffect, useState } from 'react';
 import { dropFiles } from '../_state/dropped-files';
+import { givenByDrop } from '../_state/given-files';
 import { useMessages } from '../_state/language-provider';
 import { useOpenPath } from './use-open-path';
 import styles from './window-drop.module.css';
 
 const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
 
-/** Files dropped anywhere on the window lead to Import and are read there. */
+/** Files and folders dropped anywhere on the window lead to Import and are read there. */
 export const WindowDrop = () => {
   const words = useMessages().importScreen;
   const openPath = useOpenPath();
@@ -34,10 +35,12 @@ export const WindowDrop = () => {
       event.preventDefault();
       depth = 0;
       setOver(false);
-      const files = [...(event.dataTransfer?.files ?? [])];
-      if (files.length === 0) return;
-      dropFiles(files);
-      openPath('/import/');
+      if (event.dataTransfer === null) return;
+      void givenByDrop(event.dataTransfer).then((files) => {
+        if (files.length === 0) return;
+        dropFiles(files);
+        openPath('/import/');
+      });
     };
     window.addEventListener('dragenter', enter);
     window.addEventListener('dragleave', leave);

@@ -10,6 +10,7 @@ import { latestColumns, pairColumns } from './change-columns';
 import { ClientHead } from './client-head';
 import { ClientLanesFigure } from './client-lanes-figure';
 import { ClientMissing, ClientNotes } from './client-notes';
+import { ClientReadings } from './client-readings';
 import { ClientTermsFigure } from './client-terms-figure';
 import styles from './client-view.module.css';
 import { currentChange, judgedMeasure } from './current-change';
@@ -68,6 +69,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
             rowsWord={words.latestWord}
           />
         </div>
+        <ClientReadings key={detail.client} client={detail.client} />
       </div>
     </article>
   );

@@ -3,6 +3,7 @@
 import { useId, type ReactNode } from 'react';
 import { parseIsoDate } from '../../../lib/core/iso-date';
 import { useFormatters, useMessages } from '../../_state/language-provider';
+import { useInstantWords } from '../../_state/use-instant-words';
 import { useFilter } from '../../_state/use-filter';
 import { useValueWords } from '../../_state/use-value-words';
 import { useSession } from '../../_state/workspace-provider';
@@ -58,12 +59,32 @@ const ErrorStudy = () => {
   );
 };
 
+/** When the clinic was backed up last, and what has changed since. */
+const LastBackup = () => {
+  const words = useMessages().thisWeek;
+  const instant = useInstantWords();
+  const { keeping, clinic } = useSession();
+  const { lastBackup, changesSinceBackup } = keeping;
+  if (lastBackup === null && clinic.kind === 'demo') return words.demoBackup;
+  if (lastBackup === null) return words.neverBackedUp;
+  return `${words.backedUp({ when: instant.ago(lastBackup.at) })}, ${words.changesSince({ n: changesSinceBackup })}`;
+};
+
+const Overdue = () => {
+  const words = useMessages().thisWeek;
+  const formatters = useFormatters();
+  const { keepUntil } = useSession().keeping;
+  const date = keepUntil === null ? undefined : parseIsoDate(keepUntil.slice(0, 10));
+  return words.overdueSince({ date: date === undefined ? '' : formatters.date(date) });
+};
+
 /** What the answers stand on: files, open questions, error study, conditions, comparisons. */
 export const DataState = ({ title }: { readonly title: string }) => {
   const messages = useMessages();
   const words = messages.thisWeek;
   const formatters = useFormatters();
-  const { cohort, waiting, settings } = useSession();
+  const { cohort, waiting, settings, keeping, corrections, setAside } = useSession();
+  const changed = messages.shell.changedByPeople({ corrections: corrections.length, setAside: setAside.length });
   const { filter } = useFilter();
   const id = useId();
   const { summary } = cohort;
@@ -84,6 +105,19 @@ export const DataState = ({ title }: { readonly title: string }) => {
             </FilterLink>
           )}
         </Line>
+        {changed === '' ? null : <Line term={words.corrected}>{changed}</Line>}
+        <Line term={words.lastBackup}>
+          <FilterLink className={styles.link} href="/settings/#keeping">
+            <LastBackup />
+          </FilterLink>
+        </Line>
+        {keeping.overdue ? (
+          <Line term={words.retention}>
+            <FilterLink className={styles.link} href="/settings/#privacy">
+              <Overdue />
+            </FilterLink>
+          </Line>
+        ) : null}
         <Line term={words.errorStudy}>
           <FilterLink className={styles.link} href="/repeatability/">
             <ErrorStudy />

@@ -1,4 +1,5 @@
 import type { Formatters } from '../../formatters';
+import { importColumns } from './import-columns';
 
 /** One client: since when, by how much, under which conditions, and what to do the same next time. */
 export const client = (f: Formatters) => ({
@@ -196,33 +197,5 @@ export const client = (f: Formatters) => ({
   noteDone: 'The note was written. Undo takes it back.',
   noteEmpty: 'Write something first.',
   cancel: 'Cancel',
-  columnWord: {
-    visit_date: 'visit date',
-    visit_time: 'visit time',
-    visit_purpose: 'purpose of the visit',
-    weight_kg: 'weight',
-    height_cm: 'height',
-    waist_cm: 'waist',
-    r_ohm: 'resistance',
-    xc_ohm: 'reactance',
-    sex: 'sex',
-    birth_date: 'birth date',
-    program: 'program',
-    program_start: 'program start',
-    program_end: 'program end',
-    device_id: 'device',
-    site: 'site',
-    posture: 'posture',
-    side: 'side',
-    electrode_position: 'hand-electrode position',
-    electrode_path: 'electrode path',
-    fasted_h: 'hours fasted',
-    since_exercise_h: 'hours since exercise',
-    since_alcohol_h: 'hours since alcohol',
-    bladder_emptied: 'bladder emptied',
-    large_drink: 'large drink',
-    contact_ok: 'contact all right',
-    acute_illness: 'acute illness',
-    medication_changed: 'medication changed',
-  } as Readonly<Record<string, string>>,
+  columnWord: importColumns,
 });

@@ -86,41 +86,58 @@ export const shell = (f: Formatters) => ({
     lead: 'It is sealed with a passphrase. Without it nobody can read the clinic, and there is no other key.',
     unlock: 'Unlock',
     unlocking: 'Unlocking',
-    other: 'Open another clinic',
   },
-  /** By the error's code: what the page says in the place of the clinic, and what is true of the data. */
+  /** By the error's code: what the page says in the place of the clinic, what is true of the data, what to try beside the error's own remedy. */
   gate: {
     newer_manifest: {
       title: 'A newer Driftline wrote this clinic',
       data: 'The clinic was left as it is: an older app would not understand all of it.',
-      tries: [
-        'Reload the page: the server may hold the newer version already.',
-        'Open it at the address of the newer version.',
-      ],
+      tries: ['Load the page again: the server may hold the newer version already.'],
     },
-    denied: {
+    newer_app: {
+      title: 'This tab is older than another one',
+      data: 'This tab stopped, so that it does not write what the newer one would not understand.',
+      tries: [],
+    },
+    storage_denied: {
       title: 'This browser keeps nothing for this page',
       data: 'Nothing can be kept, so nothing was opened. What was kept earlier is not touched.',
-      tries: [
-        'Allow site data for this address in the browser’s settings.',
-        'Leave a private window, or another strict mode.',
-        'Use another browser profile.',
-      ],
+      tries: ['Leave a private window, or another strict mode.', 'Use another browser or another browser profile.'],
     },
-    cleared: {
+    storage_cleared: {
       title: 'The clinic’s data was cleared from this browser',
       data: 'What was kept here is gone from this browser profile. Backups and shared files elsewhere are not touched.',
-      tries: [
-        'Open the demo, then restore the last backup under Settings.',
-        'Look whether this browser clears site data when it closes, and allow this address to keep it.',
-      ],
+      tries: ['Look whether this browser clears site data when it closes, and allow this address to keep it.'],
     },
-    damaged: {
-      title: 'What is kept of the clinic is damaged',
-      data: 'The damaged parts were left where they are; nothing was written over them.',
-      tries: ['Open the demo, then restore the last backup as a new clinic under Settings.'],
+    storage_damaged: {
+      title: 'What is kept in this browser is damaged',
+      data: 'Nothing was written over it.',
+      tries: [],
+    },
+    unreadable_manifest: {
+      title: 'This clinic cannot be read',
+      data: 'Nothing was written over it.',
+      tries: [],
+    },
+    file_missing: {
+      title: 'A kept file of this clinic is damaged',
+      data: 'Nothing was written over it. The other files of the clinic are whole.',
+      tries: [],
+    },
+    empty_clinic: {
+      title: 'This clinic holds no file',
+      data: 'Its settings and its log are kept.',
+      tries: [],
+    },
+    no_clinic: {
+      title: 'No clinic is kept in this browser',
+      data: 'A clinic begins with its first file, with a backup, or with the demo.',
+      tries: [],
     },
   } as Readonly<Record<string, { readonly title: string; readonly data: string; readonly tries: readonly string[] }>>,
+  withoutImport: (p: { file: string }) => `Open the clinic without ${p.file}`,
+  undoLast: 'Undo the last step',
+  otherClinics: 'Other clinics in this browser',
   openDemo: 'Open the demo',
   tryThis: 'What to try',
 });

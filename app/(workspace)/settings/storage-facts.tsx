@@ -1,0 +1,60 @@
+'use client';
+
+import { useState } from 'react';
+import { useMessages } from '../../_state/language-provider';
+import { useActing } from '../../_state/use-acting';
+import { useSession } from '../../_state/workspace-provider';
+import { ok } from '../../../lib/core/result';
+import { ActNote } from '../../_ui/act-note';
+import { clearingSign } from './clearing-signs';
+import { Facts } from './facts';
+import styles from './settings-screen.module.css';
+
+/** The room in this browser, whether it may clear the clinic, and what hints that it will. */
+export const StorageFacts = () => {
+  const messages = useMessages();
+  const words = messages.settingsKeeping;
+  const { room } = useSession().keeping;
+  const acting = useActing();
+  const [agreed, setAgreed] = useState(false);
+  const persisted = room.persisted || agreed;
+  const size = (bytes: number): string => messages.settings.size({ bytes });
+  const used =
+    room.usedBytes === null
+      ? words.roomUnknown
+      : room.quotaBytes === null
+        ? words.roomUsedOnly({ used: size(room.usedBytes) })
+        : words.roomUsed({ used: size(room.usedBytes), quota: size(room.quotaBytes) });
+  const sign = clearingSign({ ...room, persisted });
+  const ask = async (): Promise<void> => {
+    const answer = await acting.ask(async (workspace) => ok(await workspace.persist()));
+    if (answer === undefined) return;
+    setAgreed(answer);
+    acting.say(answer ? words.persistAsked : words.persistRefused);
+  };
+  return (
+    <>
+      <Facts
+        facts={[
+          [words.room, used],
+          [words.persisted, persisted ? words.isPersisted : words.notPersisted],
+        ]}
+      />
+      {sign === undefined ? null : (
+        <p className={styles.warning}>
+          {sign === 'no-storage'
+            ? words.signs.noStorage
+            : words.signs.smallQuota({ quota: size(room.quotaBytes ?? 0) })}
+        </p>
+      )}
+      {persisted ? null : (
+        <div className="row">
+          <button type="button" className="button" disabled={acting.busy} onClick={() => void ask()}>
+            {words.persist}
+          </button>
+        </div>
+      )}
+      <ActNote acting={acting} />
+    </>
+  );
+};
