@@ -44,7 +44,10 @@ const columnMappingSchema = z.strictObject({
   /** Default: the canonical column's own unit. */
   unit: z.enum(SOURCE_UNITS).optional(),
   dateOrder: z.enum(DATE_ORDERS).optional(),
-  /** The decimal mark of text cells; default '.'. The other of . and , (and ', space, no-break space) is a thousands mark. */
+  /**
+   * The decimal mark of text cells. The other of . and , (and apostrophe, space, no-break space) is a thousands mark.
+   * Left out: plain numbers with a decimal point, nothing else is read.
+   */
   decimal: z.enum(['.', ',']).optional(),
   /** Source word (trimmed, lower-case) → canonical word; '' makes it unknown. Default: the canonical words themselves. */
   words: z.record(z.string(), z.string()).optional(),
@@ -80,11 +83,16 @@ export interface ColumnProfile {
   readonly samples: readonly string[];
   /** All distinct non-empty cells (trimmed) with their counts, where there are at most 40; else null. */
   readonly words: readonly { readonly word: string; readonly count: number }[] | null;
-  /** Cells that are numbers by type, or read as a plain number with a decimal point / with a decimal comma / either way. */
+  /**
+   * Cells that are numbers by type or hold no mark at all / read as a number with a decimal point alone / with a decimal
+   * comma alone / either way (`1,234`). A single point before three digits counts as a decimal point.
+   */
   readonly numbers: { readonly typed: number; readonly point: number; readonly comma: number; readonly either: number };
   readonly range: { readonly low: number; readonly high: number } | null;
   /** Cells that can be read as a date in each order; `all` = non-empty cells. A cell may count for several orders. */
   readonly dates: { readonly ymd: number; readonly dmy: number; readonly mdy: number; readonly serial: number };
+  /** Units that its numbers name themselves (`70.5 kg`), at most 4; "" stands for numbers without one. */
+  readonly units?: readonly string[];
 }
 
 /** One table as it was understood before any mapping. */

@@ -1,4 +1,5 @@
-const CLOCK = /^(\d{1,2})(?::|h|\.)(\d{2})(?::(\d{2})(?:[.,]\d+)?)?\s*(h|uhr)?\s*([ap]\.?m\.?)?$/i;
+const CLOCK =
+  /^(\d{1,2})(?::|h|\.(?=\d{2}\s*(?:h|uhr|[ap])))(\d{2})(?::(\d{2})(?:[.,]\d+)?)?\s*(h|uhr)?\s*([ap]\.?m\.?)?$/i;
 const HOUR = /^(\d{1,2})\s*([ap]\.?m\.?)$/i;
 
 const printed = (hour: number, minute: number, second: string | undefined): string | undefined => {

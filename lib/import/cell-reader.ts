@@ -1,0 +1,107 @@
+import type { RawCell } from '../formats/raw-table';
+import type { Column } from './column';
+import type { ColumnMapping } from './mapping';
+import { numberCell } from './number-cell';
+import { lookupWord, plainText } from './plain-text';
+import { readDate } from './read-date';
+import { PLAIN_NUMBER } from './read-number';
+import { readTime, timeOfDayPart } from './read-time';
+import { holdsMarks } from './without-marks';
+import { wordSynonyms } from './word-synonyms';
+
+/** A source cell as the text of its canonical column; what cannot be read stays as it is written. */
+export type CellReader = (cell: RawCell) => string;
+
+const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
+const ISO_DAY_AND_TIME = /^\d{4}-\d{2}-\d{2}[T ]\d/;
+const CLOCK = /^\d\d?:\d{2}$/;
+
+/** The cell's own text: numbers of typed formats in their shortest form, true and false as words. */
+export const cellText = (cell: RawCell): string => (typeof cell === 'string' ? cell : String(cell));
+
+const clean = (cell: RawCell): string => {
+  const text = cellText(cell);
+  return holdsMarks(text) ? plainText(text) : text.trim();
+};
+
+const canonicalWords = (column: Column): ReadonlyMap<string, string> =>
+  new Map((column.type === 'flag' ? ['y', 'n'] : (column.choices ?? [])).map((word) => [word.toLowerCase(), word]));
+
+const dateReader = ({ dateOrder }: ColumnMapping): CellReader => {
+  return (cell) => {
+    const text = clean(cell);
+    if (ISO_DAY.test(text) || (dateOrder === undefined && !ISO_DAY_AND_TIME.test(text))) return text;
+    return readDate(text, dateOrder ?? 'ymd')?.date ?? text;
+  };
+};
+
+const timeReader = ({ dateOrder = 'ymd' }: ColumnMapping): CellReader => {
+  const isSerial = dateOrder.startsWith('serial');
+  return (cell) => {
+    if (typeof cell === 'number' && (cell < 1 || isSerial)) return timeOfDayPart(cell % 1) ?? String(cell);
+    const text = clean(cell);
+    if (CLOCK.test(text)) return text;
+    return readTime(text) ?? readDate(text, dateOrder)?.time ?? text;
+  };
+};
+
+const numberReader = (column: Column, mapping: ColumnMapping): CellReader => {
+  const read = numberCell(column, mapping);
+  const asIs = mapping.unit === undefined || mapping.unit === column.unit;
+  const pointAsIs = asIs && mapping.decimal !== ',';
+  const typed = numberCell(column, { ...mapping, decimal: '.' });
+  return (cell) => {
+    if (cell === '') return '';
+    if (typeof cell === 'number') return asIs ? String(cell) : typed(String(cell));
+    if (typeof cell === 'string' && pointAsIs && PLAIN_NUMBER.test(cell)) return cell;
+    const text = clean(cell);
+    return text === '' ? '' : read(text);
+  };
+};
+
+const wordReader = (column: Column, { words }: ColumnMapping): CellReader => {
+  const canonical = canonicalWords(column);
+  const own = new Map(Object.entries(words ?? {}));
+  const flags = column.type === 'flag';
+  return (cell) => {
+    if (typeof cell === 'boolean' && flags && !own.has(String(cell))) return cell ? 'y' : 'n';
+    const text = clean(cell);
+    const word = lookupWord(text);
+    return own.get(word) ?? canonical.get(word) ?? text;
+  };
+};
+
+/** Reads the cells of one source column into one canonical column. */
+export const cellReader = (column: Column, mapping: ColumnMapping): CellReader => {
+  switch (column.type) {
+    case 'date':
+      return dateReader(mapping);
+    case 'time':
+      return timeReader(mapping);
+    case 'number':
+      return numberReader(column, mapping);
+    case 'integer':
+      return (cell) => clean(cell).replace(/^(\d+)[.,]0+$/, '$1');
+    case 'flag':
+    case 'choice':
+      return wordReader(column, mapping);
+    case 'text':
+      if (mapping.words !== undefined) return wordReader(column, mapping);
+      return column.name === 'client_id'
+        ? (cell) => {
+            const text = cellText(cell);
+            return holdsMarks(text) ? clean(text) : text;
+          }
+        : cellText;
+  }
+};
+
+/** Words (lower case) that a person made unknown although they say something: told row by row. */
+export const wordsMadeUnknown = (column: Column, { words }: ColumnMapping): ReadonlySet<string> => {
+  const plain = wordSynonyms(column);
+  return new Set(
+    Object.entries(words ?? {})
+      .filter(([word, to]) => to === '' && plain.get(word) !== '')
+      .map(([word]) => word),
+  );
+};

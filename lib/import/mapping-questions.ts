@@ -1,0 +1,99 @@
+import { chooseColumns } from './choose-columns';
+import { COLUMN_BY_NAME } from './columns';
+import type { Column } from './column';
+import { guessColumn } from './guess-column';
+import type { ColumnMapping, ColumnProfile, Mapping, MappingQuestion, TableProfile } from './mapping';
+import { lookupWord } from './plain-text';
+import { plainWords } from './plain-words';
+import { possibleOrders, settledDateOrder } from './settled-date-order';
+import { decimalEvidence, settledDecimal, type DecimalEvidence } from './settled-decimal';
+import { settledUnit } from './settled-unit';
+import { acceptedUnits } from './units';
+
+const REQUIRED: Readonly<Record<Mapping['role'], readonly string[]>> = {
+  visits: ['client_id', 'visit_date'],
+  enrolment: ['client_id', 'program'],
+};
+
+const unitQuestion = (column: Column, mapped: ColumnMapping, profile: ColumnProfile): readonly MappingQuestion[] => {
+  const fromHeader = guessColumn(profile.name)?.unit ?? null;
+  const units = acceptedUnits(column);
+  const heading = units.find((unit) => unit === fromHeader) ?? null;
+  if (mapped.unit !== undefined || settledUnit(column, profile, heading) === column.unit) return [];
+  return [{ kind: 'unit', to: column.name, place: profile.place, units, samples: profile.samples }];
+};
+
+const wordQuestion = (column: Column, mapped: ColumnMapping, profile: ColumnProfile): readonly MappingQuestion[] => {
+  const told = new Set(Object.keys(mapped.words ?? {}));
+  const open = plainWords(column, profile).open.filter(({ word }) => !told.has(lookupWord(word)));
+  const choices = column.type === 'flag' ? ['y', 'n'] : (column.choices ?? []);
+  return open.length === 0 ? [] : [{ kind: 'words', to: column.name, place: profile.place, words: open, choices }];
+};
+
+const columnQuestions = (
+  mapped: ColumnMapping,
+  profile: ColumnProfile,
+  table: DecimalEvidence,
+): readonly MappingQuestion[] => {
+  const column = COLUMN_BY_NAME.get(mapped.to);
+  const { place, samples } = profile;
+  switch (column?.type) {
+    case 'number': {
+      const isSettled = mapped.decimal !== undefined || settledDecimal(profile, table) === '.';
+      const decimal: readonly MappingQuestion[] = isSettled ? [] : [{ kind: 'decimal', to: mapped.to, place, samples }];
+      return [...unitQuestion(column, mapped, profile), ...decimal];
+    }
+    case 'date': {
+      const orders = possibleOrders(profile);
+      const isSettled = mapped.dateOrder !== undefined || settledDateOrder(profile) === 'ymd';
+      return isSettled ? [] : [{ kind: 'date-order', to: mapped.to, place, orders, samples }];
+    }
+    case 'flag':
+    case 'choice':
+      return wordQuestion(column, mapped, profile);
+    default:
+      return [];
+  }
+};
+
+const contestQuestions = (mapping: Mapping, profile: TableProfile): readonly MappingQuestion[] => {
+  const given = new Set([...mapping.columns, ...mapping.constants].map(({ to }) => to));
+  const used = new Set(mapping.columns.flatMap(({ from }) => from));
+  return chooseColumns(profile).contested.flatMap(({ to, places }): readonly MappingQuestion[] => {
+    const open = places.filter((place) => !used.has(place));
+    if (given.has(to) || open.length < 2) return [];
+    const names = new Set(open.map((place) => (profile.header[place] ?? '').toLowerCase()));
+    const [name] = open.map((place) => profile.header[place] ?? '');
+    return names.size === 1 && name !== undefined
+      ? [{ kind: 'same-header', places: open, name }]
+      : [{ kind: 'several-columns', to, places: open }];
+  });
+};
+
+/**
+ * What has to be decided before a mapping can be used, in the order in which it is asked. Each question goes away by a
+ * change of the mapping: a column or a constant for what is missing or contested (a constant '' leaves it out), the
+ * column's `dateOrder`, `decimal` or `unit`, an entry for every word in its `words`.
+ */
+export const mappingQuestions = (mapping: Mapping, profile: TableProfile): readonly MappingQuestion[] => {
+  const contests = contestQuestions(mapping, profile);
+  const contested = new Set(chooseColumns(profile).contested.map(({ to }) => to));
+  const given = new Set([
+    ...mapping.columns.map(({ to }) => to),
+    ...mapping.constants.filter(({ value }) => value.trim() !== '').map(({ to }) => to),
+  ]);
+  const leftOut = new Set(mapping.constants.map(({ to }) => to));
+  const missing = REQUIRED[mapping.role].filter(
+    (to) => !given.has(to) && (!contested.has(to) || leftOut.has(to) || contests.length === 0),
+  );
+  const numbers = mapping.columns.filter(({ to }) => COLUMN_BY_NAME.get(to)?.type === 'number');
+  const table = decimalEvidence(numbers.flatMap(({ from }) => profile.columns[from[0] ?? -1] ?? []));
+  return [
+    ...contests,
+    ...missing.map((to): MappingQuestion => ({ kind: 'missing-column', to })),
+    ...mapping.columns.flatMap((mapped) => {
+      const column = profile.columns[mapped.from[0] ?? -1];
+      return column === undefined ? [] : columnQuestions(mapped, column, table);
+    }),
+  ];
+};

@@ -1,0 +1,154 @@
+import type { RawCell, RawRow, RawTable } from '../formats/raw-table';
+import { cellReader, cellText, wordsMadeUnknown, type CellReader } from './cell-reader';
+import { COLUMNS } from './columns';
+import type { ColumnMapping, Mapping } from './mapping';
+import { mappingConversions, type Conversion } from './mapping-conversions';
+import { lookupWord } from './plain-text';
+import { unknownPlaces } from './unknown-places';
+
+/** A cell that became something which its column's conversion does not explain. */
+export interface ChangedCell {
+  readonly column: string;
+  readonly from: string;
+  readonly to: string;
+  readonly code: string;
+}
+
+/** One reading (or enrolment) in canonical columns. */
+export interface MappedRow {
+  readonly line: number;
+  /** 0, or the reading's number where one line holds several. */
+  readonly part: number;
+  /** In the order of COLUMNS, '' unknown, in canonical spelling; what could not be read stands as it was written. */
+  readonly cells: readonly string[];
+  /** Cells of the unknown columns, joined by U+001F. */
+  readonly extra: string;
+  readonly changed: readonly ChangedCell[];
+  /** The record cannot be a row: its fields do not fit the header, its quotes or its length are out of order. */
+  readonly trouble?: 'broken_quote' | 'ragged' | 'too_long';
+  readonly excerpt?: string;
+}
+
+export interface RowMapper {
+  /** Headings of the columns that are kept verbatim and not used. */
+  readonly unknownColumns: readonly string[];
+  readonly conversions: readonly Conversion[];
+  /** The readings of a row below the header: none, one, or several in the wide shape. */
+  map(row: RawRow): readonly MappedRow[];
+}
+
+interface Filled {
+  readonly index: number;
+  readonly column: string;
+  readonly from: readonly number[];
+  readonly read: CellReader;
+  readonly unknown: ReadonlySet<string>;
+}
+
+const INDEX = new Map(COLUMNS.map((column, index) => [column.name, index]));
+const EXCERPT = 80;
+/** The database takes no line of more than 16 MiB. */
+const LONGEST_ROW = 1_000_000;
+const NOTHING: readonly ChangedCell[] = [];
+
+/** A time that is taken out of a date's cells is read in that date's order. */
+const inDateOrder = (mapped: ColumnMapping, columns: Mapping['columns']): ColumnMapping => {
+  if (mapped.to !== 'visit_time' || mapped.dateOrder !== undefined) return mapped;
+  const date = columns.find(({ to, from }) => to === 'visit_date' && from[0] === mapped.from[0]);
+  return date?.dateOrder === undefined ? mapped : { ...mapped, dateOrder: date.dateOrder };
+};
+
+const filledBy = (columns: Mapping['columns']): readonly Filled[] =>
+  columns.flatMap((given) => {
+    const mapped = inDateOrder(given, columns);
+    const index = INDEX.get(mapped.to);
+    const column = index === undefined ? undefined : COLUMNS[index];
+    if (index === undefined || column === undefined) return [];
+    const read = cellReader(column, mapped);
+    return [{ index, column: mapped.to, from: mapped.from, read, unknown: wordsMadeUnknown(column, mapped) }];
+  });
+
+const sourceCell = (cells: readonly RawCell[], from: readonly number[]): RawCell => {
+  if (from.length === 1) return cells[from[0] ?? 0] ?? '';
+  return from
+    .map((place) => cellText(cells[place] ?? '').trim())
+    .filter((text) => text !== '')
+    .join(' ');
+};
+
+const isLong = (cells: readonly RawCell[]): boolean => {
+  let length = 0;
+  for (const cell of cells) length += typeof cell === 'string' ? cell.length : 8;
+  return length > LONGEST_ROW;
+};
+
+/**
+ * Makes rows of any table canonical as the mapping says. `table` tells how short rows are read: typed formats leave out
+ * trailing empty cells, in delimited text another number of fields than the header's is `ragged`.
+ */
+export const createRowMapper = (
+  mapping: Mapping,
+  table: Pick<RawTable, 'format' | 'delimiter'> = { format: 'CSV', delimiter: ',' },
+): RowMapper => {
+  const width = mapping.header.length;
+  const padded = table.format !== 'CSV';
+  const unknown = unknownPlaces(mapping);
+  const blank = COLUMNS.map(({ name }) => mapping.constants.find(({ to }) => to === name)?.value ?? '');
+  const shared = filledBy(mapping.columns.filter((mapped) => mapped.reading === undefined));
+  const numbers = [...new Set(mapping.columns.flatMap(({ reading }) => reading ?? []))].sort((a, b) => a - b);
+  const parts = numbers.map((number) => ({
+    number,
+    filled: filledBy(mapping.columns.filter(({ reading }) => reading === number)),
+  }));
+  const readingIndex = INDEX.get('reading') ?? -1;
+  const excerptOf = (cells: readonly RawCell[]): string =>
+    cells
+      .map((cell) => cellText(cell).slice(0, EXCERPT))
+      .join(table.delimiter || ' ')
+      .slice(0, EXCERPT);
+  const troubleOf = (row: RawRow): MappedRow['trouble'] => {
+    if (row.trouble !== undefined) return row.trouble;
+    const { cells } = row;
+    if (cells.length !== width && !(padded && cells.length < width)) {
+      if (!padded || cells.slice(width).some((cell) => cell !== '')) return 'ragged';
+    }
+    return isLong(cells) ? 'too_long' : undefined;
+  };
+  const fill = (into: string[], filled: readonly Filled[], cells: readonly RawCell[]): readonly ChangedCell[] => {
+    let changed: ChangedCell[] | undefined;
+    for (const { index, column, from, read, unknown: silenced } of filled) {
+      const cell = sourceCell(cells, from);
+      if (cell === '') continue;
+      const to = read(cell);
+      into[index] = to;
+      if (silenced.size > 0 && silenced.has(lookupWord(cellText(cell)))) {
+        (changed ??= []).push({ column, from: cellText(cell), to, code: 'word_made_unknown' });
+      }
+    }
+    return changed ?? NOTHING;
+  };
+  return {
+    unknownColumns: unknown.map((place) => mapping.header[place] ?? ''),
+    conversions: mappingConversions(mapping),
+    map: (row) => {
+      const { line } = row;
+      const trouble = troubleOf(row);
+      if (trouble !== undefined) {
+        const cells = COLUMNS.map(() => '');
+        return [{ line, part: 0, cells, extra: '', changed: NOTHING, trouble, excerpt: excerptOf(row.cells) }];
+      }
+      const cells = blank.slice();
+      const changed = fill(cells, shared, row.cells);
+      const extra = unknown.length === 0 ? '' : unknown.map((place) => cellText(row.cells[place] ?? '')).join('\u001F');
+      if (parts.length === 0) return [{ line, part: 0, cells, extra, changed }];
+      const readings = parts.flatMap(({ number, filled }) => {
+        if (filled.every(({ from }) => cellText(sourceCell(row.cells, from)).trim() === '')) return [];
+        const own = cells.slice();
+        own[readingIndex] = String(number);
+        const also = fill(own, filled, row.cells);
+        return [{ line, part: number, cells: own, extra, changed: [...changed, ...also] }];
+      });
+      return readings.length === 0 ? [{ line, part: 0, cells, extra, changed }] : readings;
+    },
+  };
+};
