@@ -4,7 +4,6 @@ import type { ColumnMapping } from './mapping';
 import { numberCell } from './number-cell';
 import { lookupWord, plainText } from './plain-text';
 import { readDate } from './read-date';
-import { PLAIN_NUMBER } from './read-number';
 import { readTime, timeOfDayPart } from './read-time';
 import { holdsMarks } from './without-marks';
 import { wordSynonyms } from './word-synonyms';
@@ -14,6 +13,8 @@ export type CellReader = (cell: RawCell) => string;
 
 const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 const ISO_DAY_AND_TIME = /^\d{4}-\d{2}-\d{2}[T ]\d/;
+/** So many different texts of a column are kept with what they became. */
+const REMEMBERED = 1000;
 const CLOCK = /^\d\d?:\d{2}$/;
 
 /** The cell's own text: numbers of typed formats in their shortest form, true and false as words. */
@@ -27,8 +28,21 @@ const clean = (cell: RawCell): string => {
 const canonicalWords = (column: Column): ReadonlyMap<string, string> =>
   new Map((column.type === 'flag' ? ['y', 'n'] : (column.choices ?? [])).map((word) => [word.toLowerCase(), word]));
 
+/** Digits with at most one point, a digit at both ends: most cells are such, and a loop tells it fastest. */
+const isPlainDecimal = (text: string): boolean => {
+  let points = 0;
+  for (let index = 0; index < text.length; index += 1) {
+    const code = text.charCodeAt(index);
+    if (code >= 48 && code <= 57) continue;
+    if (code !== 46 || points > 0 || index === 0 || index === text.length - 1) return false;
+    points += 1;
+  }
+  return text !== '';
+};
+
 const dateReader = ({ dateOrder }: ColumnMapping): CellReader => {
   return (cell) => {
+    if (typeof cell === 'string' && ISO_DAY.test(cell)) return cell;
     const text = clean(cell);
     if (ISO_DAY.test(text) || (dateOrder === undefined && !ISO_DAY_AND_TIME.test(text))) return text;
     return readDate(text, dateOrder ?? 'ymd')?.date ?? text;
@@ -38,6 +52,7 @@ const dateReader = ({ dateOrder }: ColumnMapping): CellReader => {
 const timeReader = ({ dateOrder = 'ymd' }: ColumnMapping): CellReader => {
   const isSerial = dateOrder.startsWith('serial');
   return (cell) => {
+    if (typeof cell === 'string' && CLOCK.test(cell)) return cell;
     if (typeof cell === 'number' && (cell < 1 || isSerial)) return timeOfDayPart(cell % 1) ?? String(cell);
     const text = clean(cell);
     if (CLOCK.test(text)) return text;
@@ -53,7 +68,7 @@ const numberReader = (column: Column, mapping: ColumnMapping): CellReader => {
   return (cell) => {
     if (cell === '') return '';
     if (typeof cell === 'number') return asIs ? String(cell) : typed(String(cell));
-    if (typeof cell === 'string' && pointAsIs && PLAIN_NUMBER.test(cell)) return cell;
+    if (pointAsIs && typeof cell === 'string' && isPlainDecimal(cell)) return cell;
     const text = clean(cell);
     return text === '' ? '' : read(text);
   };
@@ -71,6 +86,18 @@ const wordReader = (column: Column, { words }: ColumnMapping): CellReader => {
   };
 };
 
+/** A reader that looks at equal texts once. */
+const remembering = (read: CellReader): CellReader => {
+  const known = new Map<RawCell, string>();
+  return (cell) => {
+    const before = known.get(cell);
+    if (before !== undefined) return before;
+    const text = read(cell);
+    if (known.size < REMEMBERED) known.set(cell, text);
+    return text;
+  };
+};
+
 /** Reads the cells of one source column into one canonical column. */
 export const cellReader = (column: Column, mapping: ColumnMapping): CellReader => {
   switch (column.type) {
@@ -81,10 +108,10 @@ export const cellReader = (column: Column, mapping: ColumnMapping): CellReader =
     case 'number':
       return numberReader(column, mapping);
     case 'integer':
-      return (cell) => clean(cell).replace(/^(\d+)[.,]0+$/, '$1');
+      return remembering((cell) => clean(cell).replace(/^(\d+)[.,]0+$/, '$1'));
     case 'flag':
     case 'choice':
-      return wordReader(column, mapping);
+      return remembering(wordReader(column, mapping));
     case 'text':
       if (mapping.words !== undefined) return wordReader(column, mapping);
       return column.name === 'client_id'

@@ -10,12 +10,10 @@ export interface ChosenColumn {
   readonly guess: PlacedGuess;
 }
 
-/** Which source columns fill which canonical ones, and where that is a person's choice. */
+/** Which source columns fill which canonical ones. */
 export interface ColumnChoice {
   readonly guesses: readonly PlacedGuess[];
   readonly chosen: readonly ChosenColumn[];
-  /** Several source columns look alike for one canonical column: none of them is chosen. */
-  readonly contested: readonly { readonly to: string; readonly places: readonly number[] }[];
   /** The one frequency of the chosen impedance columns, where their headings name it. */
   readonly frequencyKHz: number | null;
 }
@@ -24,8 +22,6 @@ const SURE_ENOUGH = 0.5;
 const LEAD = 0.05;
 const USUAL_FREQUENCY = 50;
 
-type OneTarget = { readonly chosen: readonly ChosenColumn[] } | { readonly places: readonly number[] };
-
 const numberAsFrequency = (guesses: readonly PlacedGuess[]): readonly PlacedGuess[] =>
   guesses.map((guess) =>
     guess.frequencyKHz === null && guess.number !== null && guess.number > 4
@@ -33,7 +29,7 @@ const numberAsFrequency = (guesses: readonly PlacedGuess[]): readonly PlacedGues
       : guess,
   );
 
-const chooseOne = (to: string, given: readonly PlacedGuess[]): OneTarget => {
+const chooseOne = (to: string, given: readonly PlacedGuess[]): readonly ChosenColumn[] => {
   const numbered = given.some(({ number }) => number !== null);
   const plain = numbered ? replicates(given) : undefined;
   const asFrequencies = plain === undefined && numbered && isByFrequency(to) ? numberAsFrequency(given) : given;
@@ -43,12 +39,9 @@ const chooseOne = (to: string, given: readonly PlacedGuess[]): OneTarget => {
       ? asFrequencies.filter(({ frequencyKHz }) => frequencyKHz === USUAL_FREQUENCY)
       : asFrequencies;
   const wide = frequencies.size > 1 && guesses === asFrequencies ? undefined : replicates(guesses);
-  if (wide !== undefined) return { chosen: wide.map(({ reading, guess }) => ({ to, reading, guess })) };
-  const [best, next] = [...guesses].sort((a, b) => b.sure - a.sure);
-  if (best === undefined) return { chosen: [] };
-  const clear = next === undefined || best.sure - next.sure >= LEAD;
-  if (clear) return { chosen: [{ to, reading: undefined, guess: best }] };
-  return { places: guesses.filter(({ sure }) => best.sure - sure < LEAD).map(({ place }) => place) };
+  if (wide !== undefined) return wide.map(({ reading, guess }) => ({ to, reading, guess }));
+  const best = Math.max(...guesses.map(({ sure }) => sure));
+  return guesses.filter(({ sure }) => best - sure < LEAD).map((guess) => ({ to, reading: undefined, guess }));
 };
 
 const expanded = (guess: PlacedGuess): readonly PlacedGuess[] =>
@@ -56,7 +49,7 @@ const expanded = (guess: PlacedGuess): readonly PlacedGuess[] =>
 
 /**
  * Lays source columns onto canonical ones by their headings: the surest takes the place, numbered ones are readings, of
- * several frequencies 50 kHz is taken. Where two look alike, nothing is chosen.
+ * several frequencies 50 kHz is taken. Where two look alike, both are chosen without a reading: a person is asked.
  */
 export const chooseColumns = (profile: TableProfile): ColumnChoice => {
   const guesses = columnGuesses(profile).flatMap(expanded);
@@ -65,8 +58,7 @@ export const chooseColumns = (profile: TableProfile): ColumnChoice => {
     if (guess.sure < SURE_ENOUGH) continue;
     targets.set(guess.to, [...(targets.get(guess.to) ?? []), guess]);
   }
-  const made = [...targets].map(([to, of]) => ({ to, made: chooseOne(to, of) }));
-  const chosen = made.flatMap(({ made: one }) => ('chosen' in one ? one.chosen : []));
+  const chosen = [...targets].flatMap(([to, of]) => chooseOne(to, of));
   const frequencies = new Set(
     chosen.filter(({ to }) => isByFrequency(to)).flatMap(({ guess }) => guess.frequencyKHz ?? []),
   );
@@ -74,7 +66,6 @@ export const chooseColumns = (profile: TableProfile): ColumnChoice => {
   return {
     guesses,
     chosen,
-    contested: made.flatMap(({ to, made: one }) => ('places' in one ? [{ to, places: one.places }] : [])),
     frequencyKHz: frequencies.size === 1 && !targets.has('frequency_khz') ? (only ?? null) : null,
   };
 };

@@ -13,6 +13,7 @@ export interface ColumnProfiler {
 }
 
 interface Seen {
+  readonly text: string;
   readonly number: 'typed' | 'point' | 'comma' | 'either' | null;
   readonly value: number | null;
   readonly unit: string | null;
@@ -20,16 +21,19 @@ interface Seen {
   readonly dmy: boolean;
   readonly mdy: boolean;
   readonly serial: boolean;
+  count: number;
 }
 
 const SAMPLES = 5;
 const WORDS = 40;
 const LONGEST = 60;
-const REMEMBERED = 1000;
+const REMEMBERED = 2000;
+/** `4/3/2025`, or eight digits. */
+const SHORTEST_DATE = 8;
 /** Days of a spreadsheet's count from 1910 to 2099. */
 const SERIAL = [3655, 73_050] as const;
 
-const NOTHING: Seen = {
+const NOTHING = {
   number: null,
   value: null,
   unit: null,
@@ -37,73 +41,91 @@ const NOTHING: Seen = {
   dmy: false,
   mdy: false,
   serial: false,
-};
+} as const;
 
-const look = (text: string): Seen => {
-  if (text.length > LONGEST) return NOTHING;
+const look = (text: string, typed: boolean): Seen => {
+  if (text.length > LONGEST || !/\d/.test(text)) return { ...NOTHING, text, count: 1 };
   const found = numberInCell(text);
   const value = found?.value ?? null;
   const bare = found?.unit === null && (found.marks === 'whole' || found.marks === 'point');
+  const marks = found === undefined ? null : found.marks === 'whole' ? 'typed' : found.marks;
+  const isDate = found === undefined || text.length >= SHORTEST_DATE;
+  const reads = (order: 'ymd' | 'dmy' | 'mdy'): boolean => isDate && readDate(text, order) !== undefined;
   return {
-    number: found === undefined ? null : found.marks === 'whole' ? 'typed' : found.marks,
+    text,
+    number: typed && found !== undefined ? 'typed' : marks,
     value,
     unit: found?.unit ?? null,
-    ymd: readDate(text, 'ymd') !== undefined,
-    dmy: readDate(text, 'dmy') !== undefined,
-    mdy: readDate(text, 'mdy') !== undefined,
+    ymd: reads('ymd'),
+    dmy: reads('dmy'),
+    mdy: reads('mdy'),
     serial: bare && value !== null && value >= SERIAL[0] && value <= SERIAL[1],
+    count: 1,
   };
 };
 
-/** A profiler for one column. */
+/** A profiler for one column. Equal cells are looked at once and counted. */
 export const columnProfiler = (): ColumnProfiler => {
   const numbers = { typed: 0, point: 0, comma: 0, either: 0 };
   const dates = { ymd: 0, dmy: 0, mdy: 0, serial: 0 };
   const samples: string[] = [];
   const units = new Set<string>();
-  let known = new Map<string, Seen>();
-  let words: Map<string, number> | null = new Map();
+  const known = new Map<RawCell, Seen>();
+  const words = new Map<string, number>();
+  let fewWords = true;
   let [filled, low, high] = [0, Infinity, -Infinity];
 
-  const note = (text: string): void => {
-    if (samples.length < SAMPLES && !samples.includes(text)) samples.push(text);
-    if (words === null) return;
-    words.set(text, (words.get(text) ?? 0) + 1);
-    if (words.size > WORDS || text.length > LONGEST * 4) words = null;
+  const countWord = ({ text, count }: Seen): void => {
+    if (!fewWords) return;
+    words.set(text, (words.get(text) ?? 0) + count);
+    fewWords = words.size <= WORDS && text.length <= LONGEST * 4;
+  };
+  const add = (seen: Seen): void => {
+    if (seen.text === '') return;
+    const { count } = seen;
+    filled += count;
+    countWord(seen);
+    if (seen.number !== null) numbers[seen.number] += count;
+    if (seen.ymd) dates.ymd += count;
+    if (seen.dmy) dates.dmy += count;
+    if (seen.mdy) dates.mdy += count;
+    if (seen.serial) dates.serial += count;
+  };
+  const flush = (): void => {
+    known.forEach(add);
+    known.clear();
+  };
+  const meet = (cell: RawCell): void => {
+    const raw = cellText(cell);
+    const text = holdsMarks(raw) ? plainText(raw) : raw.trim();
+    const seen = look(text, typeof cell === 'number');
+    if (known.size >= REMEMBERED) flush();
+    known.set(cell, seen);
+    if (text !== '' && samples.length < SAMPLES && !samples.includes(text)) samples.push(text);
+    if (seen.value !== null && seen.value < low) low = seen.value;
+    if (seen.value !== null && seen.value > high) high = seen.value;
+    if (seen.number !== null && units.size < 4) units.add(seen.unit ?? '');
   };
 
   return {
     take: (cell) => {
-      const raw = cellText(cell);
-      const text = typeof cell === 'string' && holdsMarks(raw) ? plainText(raw) : raw.trim();
-      if (text === '') return;
-      filled += 1;
-      note(text);
-      let seen = known.get(text);
-      if (seen === undefined) {
-        if (known.size >= REMEMBERED) known = new Map();
-        seen = look(text);
-        known.set(text, seen);
-      }
-      if (seen.number !== null) numbers[typeof cell === 'number' ? 'typed' : seen.number] += 1;
-      if (seen.value !== null && seen.value < low) low = seen.value;
-      if (seen.value !== null && seen.value > high) high = seen.value;
-      if (seen.number !== null && units.size < 4) units.add(seen.unit ?? '');
-      if (seen.ymd) dates.ymd += 1;
-      if (seen.dmy) dates.dmy += 1;
-      if (seen.mdy) dates.mdy += 1;
-      if (seen.serial) dates.serial += 1;
+      const seen = known.get(cell);
+      if (seen === undefined) meet(cell);
+      else seen.count += 1;
     },
-    profile: (place, name) => ({
-      place,
-      name,
-      filled,
-      samples: [...samples],
-      words: words === null ? null : [...words].map(([word, count]) => ({ word, count })),
-      numbers: { ...numbers },
-      range: low <= high ? { low, high } : null,
-      dates: { ...dates },
-      units: [...units],
-    }),
+    profile: (place, name) => {
+      flush();
+      return {
+        place,
+        name,
+        filled,
+        samples: [...samples],
+        words: fewWords ? [...words].map(([word, count]) => ({ word, count })) : null,
+        numbers: { ...numbers },
+        range: low <= high ? { low, high } : null,
+        dates: { ...dates },
+        units: [...units],
+      };
+    },
   };
 };

@@ -1,4 +1,3 @@
-import { chooseColumns } from './choose-columns';
 import { COLUMN_BY_NAME } from './columns';
 import type { Column } from './column';
 import { guessColumn } from './guess-column';
@@ -56,42 +55,45 @@ const columnQuestions = (
   }
 };
 
-const contestQuestions = (mapping: Mapping, profile: TableProfile): readonly MappingQuestion[] => {
-  const given = new Set([...mapping.columns, ...mapping.constants].map(({ to }) => to));
-  const used = new Set(mapping.columns.flatMap(({ from }) => from));
-  return chooseColumns(profile).contested.flatMap(({ to, places }): readonly MappingQuestion[] => {
-    const open = places.filter((place) => !used.has(place));
-    if (given.has(to) || open.length < 2) return [];
-    const names = new Set(open.map((place) => (profile.header[place] ?? '').toLowerCase()));
-    const [name] = open.map((place) => profile.header[place] ?? '');
-    return names.size === 1 && name !== undefined
-      ? [{ kind: 'same-header', places: open, name }]
-      : [{ kind: 'several-columns', to, places: open }];
-  });
+const targetOf = ({ to, reading }: ColumnMapping): string => `${to} ${String(reading ?? '')}`;
+
+/** Columns of which each fills the same place: only one of them can. */
+const rivalsOf = ({ columns }: Mapping): ReadonlyMap<string, readonly ColumnMapping[]> => {
+  const groups = new Map<string, ColumnMapping[]>();
+  for (const mapped of columns) groups.set(targetOf(mapped), [...(groups.get(targetOf(mapped)) ?? []), mapped]);
+  return new Map([...groups].filter(([, rivals]) => rivals.length > 1));
+};
+
+const rivalQuestion = (rivals: readonly ColumnMapping[], header: readonly string[]): MappingQuestion => {
+  const places = rivals.flatMap(({ from }) => from[0] ?? []);
+  const names = places.map((place) => header[place] ?? '');
+  const [name = ''] = names;
+  return new Set(names.map((one) => one.toLowerCase())).size === 1
+    ? { kind: 'same-header', places, name }
+    : { kind: 'several-columns', to: rivals[0]?.to ?? '', places };
 };
 
 /**
  * What has to be decided before a mapping can be used, in the order in which it is asked. Each question goes away by a
- * change of the mapping: a column or a constant for what is missing or contested (a constant '' leaves it out), the
- * column's `dateOrder`, `decimal` or `unit`, an entry for every word in its `words`.
+ * change of the mapping: only one of several columns for one target (or none), a column or a constant for what is
+ * missing, the column's `dateOrder`, `decimal` or `unit`, an entry for every word in its `words`.
  */
 export const mappingQuestions = (mapping: Mapping, profile: TableProfile): readonly MappingQuestion[] => {
-  const contests = contestQuestions(mapping, profile);
-  const contested = new Set(chooseColumns(profile).contested.map(({ to }) => to));
+  const rivals = rivalsOf(mapping);
+  const contests = [...rivals.values()].map((group) => rivalQuestion(group, profile.header));
   const given = new Set([
     ...mapping.columns.map(({ to }) => to),
     ...mapping.constants.filter(({ value }) => value.trim() !== '').map(({ to }) => to),
   ]);
-  const leftOut = new Set(mapping.constants.map(({ to }) => to));
-  const missing = REQUIRED[mapping.role].filter(
-    (to) => !given.has(to) && (!contested.has(to) || leftOut.has(to) || contests.length === 0),
-  );
+  const missing = REQUIRED[mapping.role].filter((to) => !given.has(to));
   const numbers = mapping.columns.filter(({ to }) => COLUMN_BY_NAME.get(to)?.type === 'number');
   const table = decimalEvidence(numbers.flatMap(({ from }) => profile.columns[from[0] ?? -1] ?? []));
+  const settled = mapping.columns.filter((mapped) => !rivals.has(targetOf(mapped)));
+  const keys = contests.map((question) => JSON.stringify(question));
   return [
-    ...contests,
+    ...contests.filter((_, index) => keys.indexOf(keys[index] ?? '') === index),
     ...missing.map((to): MappingQuestion => ({ kind: 'missing-column', to })),
-    ...mapping.columns.flatMap((mapped) => {
+    ...settled.flatMap((mapped) => {
       const column = profile.columns[mapped.from[0] ?? -1];
       return column === undefined ? [] : columnQuestions(mapped, column, table);
     }),

@@ -20,11 +20,12 @@ const holdsTime = ({ samples }: ColumnProfile): boolean =>
     return time !== '' && time !== '00:00';
   });
 
-const timeBesideDate = (profile: TableProfile, { chosen, contested }: ColumnChoice): readonly ColumnMapping[] => {
-  const date = chosen.find(({ to }) => to === 'visit_date');
-  const column = date === undefined ? undefined : profile.columns[date.guess.place];
-  const hasTime = chosen.some(({ to }) => to === 'visit_time') || contested.some(({ to }) => to === 'visit_time');
-  return column === undefined || hasTime || !holdsTime(column) ? [] : [{ to: 'visit_time', from: [column.place] }];
+const timeBesideDate = (profile: TableProfile, { chosen }: ColumnChoice): readonly ColumnMapping[] => {
+  if (chosen.some(({ to }) => to === 'visit_time')) return [];
+  return chosen.flatMap(({ to, guess }) => {
+    const column = to === 'visit_date' ? profile.columns[guess.place] : undefined;
+    return column !== undefined && holdsTime(column) ? [{ to: 'visit_time', from: [column.place] }] : [];
+  });
 };
 
 const roleOf = (columns: readonly ColumnMapping[]): Mapping['role'] => {
@@ -66,7 +67,8 @@ const renewed = (known: Mapping, profile: TableProfile): Mapping => ({
 
 /**
  * Suggests how a table's columns become the canonical ones. A remembered mapping for exactly this header wins; words
- * that it does not know yet are added where their meaning is plain. What is in doubt is left out (see `mappingQuestions`).
+ * that it does not know yet are added where their meaning is plain. What is in doubt is asked (see `mappingQuestions`):
+ * two columns that look alike both stand for the target until a person took one away.
  */
 export const suggestMapping = (profile: TableProfile, remembered: readonly Mapping[]): MappingSuggestion => {
   const choice = chooseColumns(profile);
