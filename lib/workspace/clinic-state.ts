@@ -12,9 +12,15 @@ const importedFileSchema = z.strictObject({
   bytes: z.number(),
   /** The tables of the file that are used, each with its mapping; '' = the file's only table. */
   tables: z.array(z.strictObject({ table: z.string(), mapping: mappingSchema, rows: z.number() })),
-  /** The file was written anew without the rows of an erased person; the hash is that of the new bytes. */
+  /** The file was written anew without the rows of an erased person; `sha256` is the hash of the new bytes. */
   rewrittenAt: instant.optional(),
+  /** Hash of the file as it was given, where it was written anew: it is known again by it. */
+  givenAs: sha256.optional(),
 });
+
+/** The hash by which a file is known again, whether or not it was written anew. */
+export const contentOf = (file: { readonly sha256: string; readonly givenAs?: string | undefined }): string =>
+  file.givenAs ?? file.sha256;
 
 /** One import: the files that came together. */
 const importSchema = z.strictObject({

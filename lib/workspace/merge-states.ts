@@ -1,6 +1,6 @@
 import { sameValue } from '../core/same-value';
 import type { RowRef } from '../import/plan';
-import type { ClinicState, Correction, ImportRecord } from './clinic-state';
+import { contentOf, type ClinicState, type Correction, type ImportRecord } from './clinic-state';
 import { mergeSettings } from './merge-settings';
 import { mergeList, mergeValue, type Conflict } from './three-way';
 
@@ -38,7 +38,7 @@ const placesByContent = (imports: readonly ImportRecord[]): ReadonlyMap<string, 
     [...imports]
       .reverse()
       .flatMap((entry) =>
-        entry.files.map((file, place): [string, string] => [file.sha256, `${entry.id}/${String(place)}`]),
+        entry.files.map((file, place): [string, string] => [contentOf(file), `${entry.id}/${String(place)}`]),
       )
       .reverse(),
   );
@@ -54,14 +54,14 @@ const withoutDoubles = (mine: readonly ImportRecord[], merged: readonly ImportRe
   const here = new Set(mine.map((entry) => entry.id));
   const places = placesByContent(merged.filter((entry) => here.has(entry.id)));
   const isDouble = (entry: ImportRecord): boolean =>
-    !here.has(entry.id) && entry.files.every((file) => places.has(file.sha256));
+    !here.has(entry.id) && entry.files.every((file) => places.has(contentOf(file)));
   const moves = new Map(
     merged
       .filter(isDouble)
       .flatMap((entry) =>
         entry.files.map((file, place): [string, string] => [
           `${entry.id}/${String(place)}`,
-          places.get(file.sha256) ?? '',
+          places.get(contentOf(file)) ?? '',
         ]),
       ),
   );

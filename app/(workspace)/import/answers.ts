@@ -1,13 +1,20 @@
 import type { Answer, Settings } from '../../../lib/cohort/settings';
 
+const sorted = (ids: readonly string[]): readonly string[] => [...ids].sort();
+
 /** What an answer is about: two answers with one subject replace each other. */
-const subject = (answer: Answer): string => {
+export const answerSubject = (answer: Answer): string => {
   switch (answer.kind) {
     case 'far-off':
       return JSON.stringify([answer.kind, answer.client, answer.visitDate, answer.column, answer.value]);
     case 'same-client':
-      return JSON.stringify([answer.kind, [...answer.ids].sort()]);
-    default:
+    case 'different-clients':
+      return JSON.stringify(['ids', sorted(answer.ids)]);
+    case 'reading':
+      return JSON.stringify([answer.kind, answer.client, answer.visitDate, answer.key ?? '']);
+    case 'sex-for-equations':
+    case 'birth-date':
+    case 'heights':
       return JSON.stringify([answer.kind, answer.client]);
   }
 };
@@ -15,11 +22,11 @@ const subject = (answer: Answer): string => {
 /** The settings with this answer; an earlier answer to the same question is replaced. */
 export const withAnswer = (settings: Settings, answer: Answer): Settings => ({
   ...settings,
-  answers: [...settings.answers.filter((one) => subject(one) !== subject(answer)), answer],
+  answers: [...settings.answers.filter((one) => answerSubject(one) !== answerSubject(answer)), answer],
 });
 
 /** The settings without any answer to the question that this one answers. */
 export const withoutAnswer = (settings: Settings, answer: Answer): Settings => ({
   ...settings,
-  answers: settings.answers.filter((one) => subject(one) !== subject(answer)),
+  answers: settings.answers.filter((one) => answerSubject(one) !== answerSubject(answer)),
 });

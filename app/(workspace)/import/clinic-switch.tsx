@@ -1,81 +1,59 @@
 'use client';
 
 import { useEffect, useState } from 'react';
-import type { AppError } from '../../../lib/core/app-error';
 import { useMessages } from '../../_state/language-provider';
 import { openWorkspace } from '../../_state/open-workspace';
-import { useSession, useWorkspace } from '../../_state/workspace-provider';
+import { useActing } from '../../_state/use-acting';
+import { useSession } from '../../_state/workspace-provider';
+import { FilterLink } from '../../_ui/filter-link';
 import { Failing } from '../../_ui/states';
 import styles from './import-screen.module.css';
 
-/** Which clinic is open: the demo, the demo without condition columns, or the own one where there is one. */
+/** Which clinic is open, the demo with and without condition columns, and where other clinics are opened. */
 export const ClinicSwitch = () => {
   const words = useMessages().importScreen.clinics;
   const session = useSession();
-  const { run } = useWorkspace();
   const [hasOwn, setHasOwn] = useState(false);
-  const [busy, setBusy] = useState(false);
-  const [error, setError] = useState<AppError | undefined>(undefined);
-  const { id, name } = session.clinic;
+  const { busy, error, start } = useActing();
 
   useEffect(() => {
     let current = true;
     const ask = async (): Promise<void> => {
-      const kept = await (await openWorkspace()).hasOwn();
-      if (current) setHasOwn(kept);
+      const kept = await (await openWorkspace()).clinics();
+      if (current && kept.ok) setHasOwn(kept.value.some(({ kind }) => kind === 'own'));
     };
-    void ask();
+    ask().catch(() => undefined);
     return () => {
       current = false;
     };
   }, [session]);
 
-  const act = async (action: Parameters<typeof run>[0]): Promise<void> => {
-    setBusy(true);
-    setError(await run(action));
-    setBusy(false);
-  };
   return (
     <section className={`sheet ${styles.clinics ?? ''} no-print`} aria-labelledby="clinics" aria-busy={busy}>
       <h2 id="clinics">{words.title}</h2>
       <p>
-        <bdi>{words.open({ name })}</bdi>
+        <bdi>{words.open({ name: session.clinic.name })}</bdi>{' '}
+        {hasOwn ? null : <span className="quiet small">{words.noOwn}</span>}
       </p>
-      <div className={styles.clinic}>
-        <button
-          type="button"
-          className="button"
-          disabled={busy}
-          onClick={() => void act((workspace) => workspace.switchTo('demo'))}
-        >
-          {words.demo}
-        </button>
-        <span className="quiet small">{words.demoNote}</span>
-      </div>
-      <div className={styles.clinic}>
-        <button
-          type="button"
-          className="button"
-          disabled={busy}
-          onClick={() => void act((workspace) => workspace.openDemoWithoutConditions())}
-        >
-          {words.demoPlain}
-        </button>
-        <span className="quiet small">{words.demoPlainNote}</span>
-      </div>
-      <div className={styles.clinic}>
-        {hasOwn && id !== 'own' ? (
+      {[
+        { label: words.demo, note: words.demoNote, withoutConditions: false },
+        { label: words.demoPlain, note: words.demoPlainNote, withoutConditions: true },
+      ].map(({ label, note, withoutConditions }) => (
+        <div key={label} className={styles.clinic}>
           <button
             type="button"
             className="button"
             disabled={busy}
-            onClick={() => void act((workspace) => workspace.switchTo('own'))}
+            onClick={() => void start((workspace) => workspace.openDemo({ withoutConditions }))}
           >
-            {words.own}
+            {label}
           </button>
-        ) : null}
-        {hasOwn ? null : <span className="quiet small">{words.noOwn}</span>}
-      </div>
+          <span className="quiet small">{note}</span>
+        </div>
+      ))}
+      <p>
+        <FilterLink href="/settings/">{words.settings}</FilterLink>
+      </p>
       {error === undefined ? null : <Failing error={error} />}
     </section>
   );

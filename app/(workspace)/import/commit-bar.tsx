@@ -1,6 +1,6 @@
 'use client';
 
-import { useId } from 'react';
+import { useId, type ReactNode } from 'react';
 import type { ImportPlan } from '../../../lib/import/plan';
 import { useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
@@ -8,22 +8,26 @@ import styles from './import-screen.module.css';
 
 interface CommitBarProps {
   readonly plan: ImportPlan;
+  /** The files open a new clinic, which wants a name. */
+  readonly isNew: boolean;
   readonly clinicName: string;
   readonly onRename: (name: string) => void;
   readonly updating: boolean;
   readonly onCommit: () => void;
   readonly onDiscard: () => void;
+  readonly others: ReactNode;
 }
 
 /** The one button that keeps the files, what it does, and the way back. */
-export const CommitBar = ({ plan, clinicName, onRename, updating, onCommit, onDiscard }: CommitBarProps) => {
+export const CommitBar = (props: CommitBarProps) => {
+  const { plan, isNew, clinicName, onRename, updating, onCommit, onDiscard, others } = props;
   const words = useMessages().importScreen;
   const { clinic } = useSession();
   const nameId = useId();
   const nothing = plan.accepted === 0;
   return (
     <div className={`sheet ${styles.commit ?? ''}`}>
-      {clinic.id === 'own' ? null : (
+      {isNew ? (
         <div className={styles.initials}>
           <label htmlFor={nameId}>{words.clinicName}</label>
           <input
@@ -37,7 +41,7 @@ export const CommitBar = ({ plan, clinicName, onRename, updating, onCommit, onDi
             }}
           />
         </div>
-      )}
+      ) : null}
       <button
         type="button"
         className={`button button-strong ${styles.big ?? ''}`}
@@ -49,8 +53,13 @@ export const CommitBar = ({ plan, clinicName, onRename, updating, onCommit, onDi
       <button type="button" className="button" onClick={onDiscard}>
         {words.discard}
       </button>
-      <p className="quiet">
-        {nothing ? words.commitNothing : words.commitNote({ demo: clinic.id === 'demo', held: plan.held })}
+      {others}
+      <p className="quiet" role="status">
+        {updating
+          ? words.updating
+          : nothing
+            ? words.commitNothing
+            : words.commitNote({ demo: clinic.kind === 'demo', held: plan.held })}
       </p>
     </div>
   );

@@ -2,9 +2,9 @@
 
 import { useState } from 'react';
 import type { Settings } from '../../../lib/cohort/settings';
-import type { AppError } from '../../../lib/core/app-error';
 import { useMessages } from '../../_state/language-provider';
-import { useSession, useWorkspace } from '../../_state/workspace-provider';
+import { useActing } from '../../_state/use-acting';
+import { useSession } from '../../_state/workspace-provider';
 import { Failing } from '../../_ui/states';
 import { PlanReview } from './plan-review';
 
@@ -12,12 +12,11 @@ import { PlanReview } from './plan-review';
 export const OpenClinicReview = () => {
   const words = useMessages().importScreen;
   const session = useSession();
-  const { run } = useWorkspace();
+  const { busy, error, start } = useActing();
   const [saving, setSaving] = useState<Settings | undefined>(undefined);
-  const [error, setError] = useState<AppError | undefined>(undefined);
   const save = async (settings: Settings): Promise<void> => {
     setSaving(settings);
-    setError(await run((workspace) => workspace.saveSettings(settings)));
+    await start((workspace) => workspace.saveSettings(settings));
     setSaving(undefined);
   };
   return (
@@ -28,7 +27,8 @@ export const OpenClinicReview = () => {
         settings={saving ?? session.settings}
         countsTitle={words.counts.current}
         filesTitle={words.files.current}
-        updating={saving !== undefined}
+        updating={busy}
+        asksError={session.clinic.kind === 'own'}
         onSettings={(settings) => void save(settings)}
       />
     </>

@@ -19,7 +19,14 @@ export const PlanCounts = ({ plan, title, updating }: PlanCountsProps) => {
     { name: words.counts.held, n: plan.held },
     { name: words.counts.refused, n: plan.refused },
     { name: words.counts.duplicates, n: plan.duplicates },
-  ];
+    { name: words.counts.setAside, n: plan.setAside },
+    { name: words.counts.erased, n: plan.erased },
+  ].filter(({ n }, index) => index === 0 || n > 0);
+  const remarks = [
+    { name: words.counts.warnings, n: plan.warnings, note: words.counts.warningsNote },
+    { name: words.counts.corrected, n: plan.corrected, note: '' },
+    { name: words.counts.enrolments, n: plan.enrolments, note: '' },
+  ].filter(({ n }) => n > 0);
   return (
     <section
       className={`sheet stack ${updating ? (styles.updating ?? '') : ''}`}
@@ -34,12 +41,14 @@ export const PlanCounts = ({ plan, title, updating }: PlanCountsProps) => {
             <dd>{words.counts.of({ n, of: plan.rows })}</dd>
           </div>
         ))}
-        <div>
-          <dt>{words.counts.warnings}</dt>
-          <dd>
-            {f.number(plan.warnings)} <span className={styles.remark}>{words.counts.warningsNote}</span>
-          </dd>
-        </div>
+        {remarks.map(({ name, n, note }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>
+              {f.number(n)} <span className={styles.remark}>{note}</span>
+            </dd>
+          </div>
+        ))}
       </dl>
       {plan.firstVisit === null || plan.lastVisit === null ? null : (
         <p>{words.period({ clients: plan.clients, first: f.date(plan.firstVisit), last: f.date(plan.lastVisit) })}</p>

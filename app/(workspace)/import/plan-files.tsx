@@ -5,11 +5,12 @@ import type { ImportPlan, PlannedFile } from '../../../lib/import/plan';
 import { useMessages } from '../../_state/language-provider';
 import type { DataColumn } from '../../_ui/data-column';
 import { DataTable } from '../../_ui/data-table';
+import { FailedFiles } from './failed-files';
 import styles from './import-screen.module.css';
 
 const used = (file: PlannedFile): readonly string[] => {
-  const kept = new Set(file.unknownColumns.map((name) => name.trim().toLowerCase()));
-  return file.columns.filter((name) => !kept.has(name));
+  const places = new Set(file.mapping.columns.flatMap(({ from }) => from));
+  return file.mapping.header.filter((_, place) => places.has(place));
 };
 
 /** The files as they were understood: encoding, delimiter, rows, columns used and columns kept; and those not read. */
@@ -20,6 +21,11 @@ export const PlanFiles = ({ plan, title }: { readonly plan: ImportPlan; readonly
       { id: 'name', title: words.name, value: (file) => file.name },
       { id: 'rows', title: words.rows, kind: 'number', value: (file) => file.rows },
       { id: 'size', title: words.size, kind: 'number', value: (file) => Math.max(1, Math.round(file.bytes / 1000)) },
+      {
+        id: 'format',
+        title: words.table,
+        value: (file) => (file.mapping.role === 'enrolment' ? `${file.format}, ${words.enrolment}` : file.format),
+      },
       { id: 'encoding', title: words.encoding, value: (file) => file.encoding },
       {
         id: 'delimiter',
@@ -31,7 +37,7 @@ export const PlanFiles = ({ plan, title }: { readonly plan: ImportPlan; readonly
         title: words.used,
         kind: 'number',
         value: (file) => used(file).length,
-        cell: (file) => words.usedCount({ used: used(file).length, of: file.columns.length }),
+        cell: (file) => words.usedCount({ used: used(file).length, of: file.mapping.header.length }),
       },
       {
         id: 'kept',
@@ -49,23 +55,20 @@ export const PlanFiles = ({ plan, title }: { readonly plan: ImportPlan; readonly
         caption={title}
         rows={plan.files}
         columns={columns}
-        rowKey={(file) => `${file.sha256}\u0000${file.name}`}
+        rowKey={(file) => file.source}
         fileName={words.fileName}
         rowsWord={words.rowsWord({ n: plan.files.length })}
       />
-      {plan.failedFiles.map(({ name, error }) => (
-        <div key={name} role="alert" className={styles.wrong}>
-          <p className="strong">{error.message}</p>
-          <p>{error.remedy}</p>
-        </div>
-      ))}
+      <FailedFiles files={plan.failedFiles} />
       <div>
         {plan.files.map((file) => (
-          <details key={`${file.sha256}\u0000${file.name}`} className={styles.file}>
+          <details key={file.source} className={styles.file}>
             <summary>{words.columnsOf({ name: file.name })}</summary>
             <ul className={styles.columns}>
               {used(file).map((name) => (
-                <li key={name}>{name}</li>
+                <li key={name}>
+                  <bdi>{name}</bdi>
+                </li>
               ))}
             </ul>
           </details>

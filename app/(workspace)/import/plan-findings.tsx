@@ -8,8 +8,9 @@ import { DataTable } from '../../_ui/data-table';
 import { SegmentedChoice } from '../../_ui/segmented-choice';
 import { CellText } from './cell-text';
 import styles from './import-screen.module.css';
+import { ReportButton } from './report-button';
 
-const KINDS: readonly FindingKind[] = ['refused', 'question', 'warning', 'duplicate'];
+const KINDS: readonly FindingKind[] = ['refused', 'question', 'warning', 'changed', 'duplicate', 'set-aside', 'erased'];
 
 /** Every row or cell that import has something to say about: where, what, and what to do. */
 export const PlanFindings = ({ plan }: { readonly plan: ImportPlan }) => {
@@ -80,12 +81,16 @@ export const PlanFindings = ({ plan }: { readonly plan: ImportPlan }) => {
         caption={words.title}
         rows={rows}
         columns={columns}
-        rowKey={(row) => [row.file, row.line, row.column, row.code].join('\u0000')}
+        rowKey={(row) => [row.row.source, row.line, row.row.part, row.column, row.code].join('\u0000')}
         fileName={words.fileName}
         rowsWord={words.rowsWord({ n: rows.length })}
         searchLabel={words.search}
       />
+      {plan.findingCount > plan.findings.length ? (
+        <p className={styles.notes}>{words.part({ shown: plan.findings.length, of: plan.findingCount })}</p>
+      ) : null}
       <p className={styles.notes}>{words.note}</p>
+      <ReportButton plan={plan} />
     </div>
   );
 };

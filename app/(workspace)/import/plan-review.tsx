@@ -2,11 +2,14 @@
 
 import type { Settings } from '../../../lib/cohort/settings';
 import type { ImportPlan } from '../../../lib/import/plan';
+import { useMessages } from '../../_state/language-provider';
+import { ConditionsSection } from './conditions-section';
+import { ErrorSourceSection } from './error-source-section';
+import { PlanConversions } from './plan-conversions';
 import { PlanCounts } from './plan-counts';
 import { PlanFiles } from './plan-files';
 import { PlanFindings } from './plan-findings';
-import { ProcedureQuestion } from './procedure-question';
-import { Questions } from './questions';
+import { QuestionStack } from './question-stack';
 
 interface PlanReviewProps {
   readonly plan: ImportPlan;
@@ -14,16 +17,26 @@ interface PlanReviewProps {
   readonly countsTitle: string;
   readonly filesTitle: string;
   readonly updating: boolean;
+  /** Whether it is asked by which error changes are judged. */
+  readonly asksError: boolean;
   readonly onSettings: (settings: Settings) => void;
 }
 
 /** A plan as a person reads it: counts, questions, files, rows. */
-export const PlanReview = ({ plan, settings, countsTitle, filesTitle, updating, onSettings }: PlanReviewProps) => (
-  <>
-    <PlanCounts plan={plan} title={countsTitle} updating={updating} />
-    <Questions plan={plan} settings={settings} busy={updating} onSettings={onSettings} />
-    <ProcedureQuestion plan={plan} settings={settings} busy={updating} onSettings={onSettings} />
-    <PlanFiles plan={plan} title={filesTitle} />
-    <PlanFindings plan={plan} />
-  </>
-);
+export const PlanReview = (props: PlanReviewProps) => {
+  const { plan, settings, countsTitle, filesTitle, updating, asksError, onSettings } = props;
+  const words = useMessages().importScreen;
+  const asking = { plan, settings, busy: updating, onSettings };
+  return (
+    <>
+      <PlanCounts plan={plan} title={countsTitle} updating={updating} />
+      {plan.hasImpedance || plan.accepted === 0 ? null : <p className="sheet">{words.compositionOnly}</p>}
+      <QuestionStack {...asking} />
+      <ConditionsSection {...asking} />
+      {asksError && plan.accepted > 0 ? <ErrorSourceSection {...asking} /> : null}
+      <PlanFiles plan={plan} title={filesTitle} />
+      <PlanConversions plan={plan} />
+      <PlanFindings plan={plan} />
+    </>
+  );
+};

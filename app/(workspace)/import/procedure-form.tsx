@@ -1,32 +1,53 @@
 'use client';
 
-import { useId, useState } from 'react';
+import { useId, useState, type ReactNode } from 'react';
 import type { Procedure } from '../../../lib/cohort/settings';
+import { parseIsoDate } from '../../../lib/core/iso-date';
 import type { RuleId } from '../../../lib/measures/comparability-rule';
-import { useMessages } from '../../_state/language-provider';
+import { useMessages, usePreferences } from '../../_state/language-provider';
+import { LabelledInput } from '../../_ui/labelled-input';
+import { LabelledSelect } from '../../_ui/labelled-select';
+import { ConditionChecks } from './condition-checks';
 import styles from './import-screen.module.css';
-import type { MissingCondition } from './missing-conditions';
+import { procedureFault } from './procedure-conditions';
+
+const EVERY_SITE = '';
 
 interface ProcedureFormProps {
-  readonly missing: readonly MissingCondition[];
+  readonly offered: readonly RuleId[];
+  readonly sites: readonly string[];
+  /** What the form starts from. */
+  readonly initial: Pick<Procedure, 'site' | 'from' | 'to' | 'conditions'>;
   readonly busy: boolean;
+  readonly submit: string;
   readonly onDeclare: (procedure: Procedure) => void;
-  readonly onWithout: () => void;
+  /** Further buttons beside the one that declares. */
+  readonly others: ReactNode;
 }
 
-/** The conditions that a written procedure requires, and who declares it. Nothing is ticked before a person ticks it. */
-export const ProcedureForm = ({ missing, busy, onDeclare, onWithout }: ProcedureFormProps) => {
+/** A written procedure: what it requires, where, from when to when, and who declares it. */
+export const ProcedureForm = ({ offered, sites, initial, busy, submit, onDeclare, others }: ProcedureFormProps) => {
   const words = useMessages().importScreen.procedure;
-  const [chosen, setChosen] = useState<readonly RuleId[]>([]);
-  const [initials, setInitials] = useState('');
-  const [wrong, setWrong] = useState<string | undefined>(undefined);
-  const initialsId = useId();
+  const { preferences } = usePreferences();
   const wrongId = useId();
-  const all = missing.map(({ rule }) => rule.id);
+  const [conditions, setConditions] = useState<readonly RuleId[]>(initial.conditions);
+  const [site, setSite] = useState(initial.site ?? EVERY_SITE);
+  const [from, setFrom] = useState(initial.from ?? '');
+  const [to, setTo] = useState(initial.to ?? '');
+  const [initials, setInitials] = useState(preferences.initials);
+  const [wrong, setWrong] = useState<string | undefined>(undefined);
+  const known = [...new Set([...sites, ...(initial.site === null ? [] : [initial.site])])];
   const declare = (): void => {
-    if (chosen.length === 0) setWrong(words.needsCondition);
-    else if (initials.trim() === '') setWrong(words.needsInitials);
-    else onDeclare({ site: null, from: null, to: null, conditions: [...chosen], initials: initials.trim() });
+    const procedure = {
+      site: site === EVERY_SITE ? null : site,
+      from: parseIsoDate(from) ?? null,
+      to: parseIsoDate(to) ?? null,
+      conditions: [...conditions],
+      initials: initials.trim(),
+    };
+    const fault = procedureFault(procedure);
+    setWrong(fault === undefined ? undefined : words[fault]);
+    if (fault === undefined) onDeclare(procedure);
   };
   return (
     <form
@@ -36,57 +57,32 @@ export const ProcedureForm = ({ missing, busy, onDeclare, onWithout }: Procedure
         declare();
       }}
     >
-      <fieldset className={styles.checks}>
-        <legend>{words.conditionsLabel}</legend>
-        <label className={styles.allChecks}>
-          <input
-            type="checkbox"
-            checked={chosen.length === all.length}
-            onChange={(event) => {
-              setChosen(event.target.checked ? all : []);
-            }}
+      <ConditionChecks offered={offered} chosen={conditions} onChange={setConditions} />
+      <div className={styles.fields}>
+        {known.length === 0 ? null : (
+          <LabelledSelect
+            label={words.site}
+            value={site}
+            options={[
+              { value: EVERY_SITE, label: words.everySite },
+              ...known.map((name) => ({ value: name, label: name })),
+            ]}
+            onChange={setSite}
           />
-          {words.all}
-        </label>
-        {all.map((id) => (
-          <label key={id}>
-            <input
-              type="checkbox"
-              checked={chosen.includes(id)}
-              onChange={(event) => {
-                setChosen(all.filter((one) => (one === id ? event.target.checked : chosen.includes(one))));
-              }}
-            />
-            {words.condition[id] ?? id}
-          </label>
-        ))}
-      </fieldset>
-      <div className={styles.initials}>
-        <label htmlFor={initialsId}>{words.initials}</label>
-        <input
-          id={initialsId}
-          value={initials}
-          maxLength={12}
-          autoComplete="off"
-          aria-describedby={wrong === undefined ? undefined : wrongId}
-          onChange={(event) => {
-            setInitials(event.target.value);
-          }}
-        />
-        <span className="quiet">{words.initialsNote}</span>
+        )}
+        <LabelledInput label={words.from} type="date" value={from} onChange={setFrom} />
+        <LabelledInput label={words.to} type="date" value={to} onChange={setTo} />
+        <LabelledInput label={words.initials} type="text" value={initials} maxLength={12} onChange={setInitials} />
       </div>
-      {wrong === undefined ? null : (
-        <p id={wrongId} role="alert" className={styles.wrong}>
-          {wrong}
-        </p>
-      )}
+      <p className="quiet small">{words.initialsNote}</p>
+      <p id={wrongId} role="alert" className={wrong === undefined ? undefined : styles.wrong}>
+        {wrong}
+      </p>
       <div className={styles.buttons}>
         <button type="submit" className="button button-strong" disabled={busy}>
-          {words.declare}
+          {submit}
         </button>
-        <button type="button" className="button" disabled={busy} onClick={onWithout}>
-          {words.without}
-        </button>
+        {others}
       </div>
     </form>
   );

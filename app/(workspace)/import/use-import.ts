@@ -2,128 +2,136 @@
 
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Settings } from '../../../lib/cohort/settings';
-import type { AppError } from '../../../lib/core/app-error';
-import type { Result } from '../../../lib/core/result';
-import type { ImportPlan } from '../../../lib/import/plan';
-import type { GivenFile } from '../../../lib/workspace/session';
+import type { Mapping } from '../../../lib/import/mapping';
 import { startingSettings } from '../../../lib/workspace/starting-settings';
-import { asAppError } from '../../_state/as-app-error';
+import type { GivenFile, Session } from '../../../lib/workspace/workspace';
+import { useAct } from '../../_state/act-provider';
 import { onFilesDropped, pickUpFiles } from '../../_state/dropped-files';
 import { useMessages } from '../../_state/language-provider';
-import { openWorkspace } from '../../_state/open-workspace';
-import { useSession, useWorkspace } from '../../_state/workspace-provider';
-import { readGivenFiles } from './read-given-files';
+import { useSession } from '../../_state/workspace-provider';
+import { givenBytes, type ImportState } from './import-state';
+import { needsMapping, startWork, toDraft, unreadError, withEditsOf, withTable, type ImportWork } from './import-work';
+import { useLongStep } from './use-long-step';
 
-/** Where an import stands. Nothing is kept before `keeping`. */
-export type ImportState =
-  | { readonly kind: 'idle' }
-  | { readonly kind: 'reading'; readonly files: number; readonly bytes: number }
-  | {
-      readonly kind: 'planned';
-      readonly files: readonly GivenFile[];
-      readonly plan: ImportPlan;
-      readonly settings: Settings;
-      readonly updating: boolean;
-    }
-  | { readonly kind: 'failed'; readonly error: AppError }
-  | { readonly kind: 'keeping'; readonly rows: number }
-  | { readonly kind: 'done'; readonly rows: number; readonly files: number };
-
-/** Why nothing of what was given could be read, though files kept earlier can. */
-const unreadError = (files: readonly GivenFile[], plan: ImportPlan): AppError | undefined => {
-  const failed = files.map(({ name }) => plan.failedFiles.find((file) => file.name === name));
-  return failed.includes(undefined) ? undefined : failed[0]?.error;
-};
-
-/** The import as a person goes through it: read, plan, answer, keep. A later start makes an earlier answer void. */
+/** The import as a person goes through it: read, columns, plan, answers, keep. */
 export const useImport = () => {
   const messages = useMessages();
   const session = useSession();
-  const { run } = useWorkspace();
+  const { act } = useAct();
+  const { progress, run, cancel: stop } = useLongStep();
   const [state, setState] = useState<ImportState>({ kind: 'idle' });
-  const turn = useRef(0);
 
   const cancel = useCallback(() => {
-    turn.current += 1;
-    setState({ kind: 'idle' });
-  }, []);
+    stop();
+    setState((now) =>
+      now.kind === 'reading' && now.before !== null
+        ? { kind: 'mapping', work: now.before, error: undefined, busy: false }
+        : { kind: 'idle' },
+    );
+  }, [stop]);
 
   const plan = useCallback(
-    async (files: readonly GivenFile[], settings: Settings): Promise<Result<ImportPlan, AppError>> => {
-      try {
-        return await (await openWorkspace()).plan(files, settings);
-      } catch (reason) {
-        return { ok: false, error: asAppError(reason, messages) };
+    async (work: ImportWork, before: ImportWork | null) => {
+      const { given } = work;
+      setState({ kind: 'reading', step: 'judging', files: given.length, bytes: givenBytes(given), before });
+      const planned = await run((workspace, step) => workspace.plan(toDraft(work), step));
+      if (planned === undefined) return;
+      if (planned.ok) setState({ kind: 'planned', work, plan: planned.value, updating: false, error: undefined });
+      else if (before === null) setState({ kind: 'failed', error: planned.error });
+      else setState({ kind: 'mapping', work, error: planned.error, busy: false });
+    },
+    [run],
+  );
+
+  /** Reads files for a clinic; what was decided about the same tables before stays decided. */
+  const read = useCallback(
+    async (given: readonly GivenFile[], into: string, settings: Settings, edits: ImportWork | null) => {
+      setState({ kind: 'reading', step: 'reading', files: given.length, bytes: givenBytes(given), before: null });
+      const result = await run((workspace, step) => workspace.read(given, into, step));
+      if (result === undefined) return;
+      const error = result.ok ? unreadError(result.value) : result.error;
+      if (error !== undefined) setState({ kind: 'failed', error });
+      else if (result.ok) {
+        const fresh = startWork(given, result.value, settings, into);
+        const work = edits === null ? fresh : withEditsOf(fresh, edits);
+        if (needsMapping(work)) setState({ kind: 'mapping', work, error: undefined, busy: false });
+        else await plan(work, null);
       }
     },
-    [messages],
+    [run, plan],
   );
 
-  const ownSettings = useCallback(async (): Promise<Settings> => {
-    if (session.clinic.id === 'own') return session.settings;
+  const newSettings = useCallback((): Settings => {
     const name = messages.importScreen.clinics.defaultName;
-    let settings: Settings = { ...startingSettings, clinic: { ...startingSettings.clinic, name } };
-    const workspace = await openWorkspace();
-    if (!(await workspace.hasOwn())) return settings;
-    await run(async (open) => {
-      const result = await open.switchTo('own');
-      if (result.ok) settings = result.value.settings;
-      return result;
-    });
-    return settings;
-  }, [session, run, messages]);
+    return { ...startingSettings, clinic: { ...startingSettings.clinic, name } };
+  }, [messages]);
 
   const start = useCallback(
-    async (given: readonly File[]) => {
+    async (given: readonly GivenFile[]) => {
       if (given.length === 0) return;
-      turn.current += 1;
-      const own = turn.current;
-      setState({ kind: 'reading', files: given.length, bytes: given.reduce((sum, file) => sum + file.size, 0) });
-      const read = await readGivenFiles(given, messages.importScreen);
-      const settings = await ownSettings();
-      const planned = read.ok ? await plan(read.value, settings) : read;
-      if (own !== turn.current) return;
-      const error = read.ok ? (planned.ok ? unreadError(read.value, planned.value) : planned.error) : read.error;
-      if (error !== undefined) setState({ kind: 'failed', error });
-      else if (read.ok && planned.ok)
-        setState({ kind: 'planned', files: read.value, plan: planned.value, settings, updating: false });
+      const own = session.clinic.kind === 'own';
+      await read(given, own ? session.clinic.id : 'new', own ? session.settings : newSettings(), null);
     },
-    [messages, ownSettings, plan],
+    [session, read, newSettings],
   );
 
-  const change = useCallback(
-    async (settings: Settings) => {
-      if (state.kind !== 'planned') return;
-      turn.current += 1;
-      const own = turn.current;
-      setState({ ...state, settings, updating: true });
-      const planned = await plan(state.files, settings);
-      if (own !== turn.current) return;
-      if (planned.ok) setState({ ...state, settings, plan: planned.value, updating: false });
-      else setState({ kind: 'failed', error: planned.error });
+  /** Another clinic for the same files: a new one, or one that is kept here and is opened for it. */
+  const changeInto = useCallback(
+    async (work: ImportWork, into: string) => {
+      if (into === 'new') {
+        await read(work.given, into, newSettings(), work);
+        return;
+      }
+      let opened: Session | undefined;
+      const end = await act(async (workspace) => {
+        const result = await workspace.switchTo(into);
+        if (result.ok) opened = result.value;
+        return result;
+      });
+      if (end.kind === 'failed') setState({ kind: 'failed', error: end.error });
+      else if (opened !== undefined) await read(work.given, into, opened.settings, work);
     },
-    [state, plan],
+    [act, read, newSettings],
   );
 
-  const rename = useCallback((name: string) => {
-    setState((now) =>
-      now.kind === 'planned'
-        ? { ...now, settings: { ...now.settings, clinic: { ...now.settings.clinic, name } } }
-        : now,
-    );
+  const changeMapping = useCallback(
+    async (work: ImportWork, index: number, mapping: Mapping) => {
+      const table = work.tables[index]?.table;
+      if (table === undefined) return;
+      const answer = await run((workspace) =>
+        Promise.resolve({ ok: true as const, value: workspace.questionsOf(table, mapping) }),
+      );
+      if (answer === undefined) return;
+      if (!answer.ok) setState({ kind: 'mapping', work, error: answer.error, busy: false });
+      else {
+        const next = withTable(work, index, { mapping, questions: answer.value });
+        setState({ kind: 'mapping', work: next, error: undefined, busy: false });
+      }
+    },
+    [run],
+  );
+
+  const changeHeaderLine = useCallback(
+    async (work: ImportWork, index: number, headerLine: number) => {
+      const one = work.tables[index];
+      const given = one === undefined ? undefined : work.given[one.file];
+      if (one === undefined || given === undefined) return;
+      setState({ kind: 'mapping', work, error: undefined, busy: true });
+      const result = await run((workspace, step) => workspace.readAgain(given, one.table.table, headerLine, step));
+      if (result === undefined) return;
+      if (!result.ok) setState({ kind: 'mapping', work, error: result.error, busy: false });
+      else {
+        const { value: table } = result;
+        const next = withTable(work, index, { table, mapping: table.mapping, questions: table.questions });
+        setState({ kind: 'mapping', work: next, error: undefined, busy: false });
+      }
+    },
+    [run],
+  );
+
+  const showMapping = useCallback((work: ImportWork) => {
+    setState({ kind: 'mapping', work, error: undefined, busy: false });
   }, []);
-
-  const commit = useCallback(async () => {
-    if (state.kind !== 'planned' || state.updating) return;
-    const { plan: previewed, settings } = state;
-    setState({ kind: 'keeping', rows: previewed.accepted });
-    const error = await run((workspace) => workspace.commit(previewed, settings));
-    setState(
-      error === undefined
-        ? { kind: 'done', rows: previewed.accepted, files: previewed.files.length }
-        : { kind: 'failed', error },
-    );
-  }, [state, run]);
 
   const startNow = useRef(start);
   useEffect(() => {
@@ -135,5 +143,20 @@ export const useImport = () => {
     return onFilesDropped(pickUp);
   }, []);
 
-  return { state, start, change, rename, commit, cancel };
+  return {
+    state,
+    setState,
+    progress,
+    run,
+    stop,
+    start,
+    plan,
+    changeInto,
+    changeMapping,
+    changeHeaderLine,
+    showMapping,
+    cancel,
+  };
 };
+
+export type Import = ReturnType<typeof useImport>;

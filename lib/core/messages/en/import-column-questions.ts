@@ -26,7 +26,7 @@ export const importColumnQuestions = (f: Formatters) => ({
     why: 'Day and month cannot be told apart by these values. Every date of the column is read in the same order.',
     reading: (p: { order: string; date: string }) => `${p.date} (${p.order})`,
     unreadable: (p: { order: string }) => `no date in this order (${p.order})`,
-    all: (p: { names: readonly string[] }) => `Use it for every date of this table: ${f.list(p.names)}`,
+    all: 'Use it for every date of this table that leaves the same open',
   },
   decimal: {
     ask: (p: { column: string; sample: string }) => `How large is “${p.sample}” in ${p.column}?`,
@@ -34,7 +34,7 @@ export const importColumnQuestions = (f: Formatters) => ({
     reading: (p: { value: string; mark: string }) => `${p.value}: the decimal mark is a ${p.mark}`,
     mark: { '.': 'point', ',': 'comma' },
     unreadable: (p: { mark: string }) => `no number, where the decimal mark is a ${p.mark}`,
-    all: 'Use it for every number of this table',
+    all: 'Use it for every number of this table that leaves the same open',
   },
   words: {
     ask: (p: { column: string; target: string }) => `What do the words in ${p.column} mean as ${p.target}?`,

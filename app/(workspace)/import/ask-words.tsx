@@ -1,0 +1,64 @@
+'use client';
+
+import { useState } from 'react';
+import { useMessages } from '../../_state/language-provider';
+import { AskForm } from './ask-form';
+import { CellText } from './cell-text';
+import type { ColumnQuestionProps, QuestionOf } from './column-question';
+import { withWords } from './mapping-edit';
+import { sourceName } from './mapping-view';
+import mappingStyles from './mapping-step.module.css';
+import { RowSelect } from './row-select';
+
+const NOT_SAID = '?';
+
+/** What the words of a column mean: each with its count, none of them guessed. */
+export const AskWords = ({ one, question, onMapping }: ColumnQuestionProps<QuestionOf<'words'>>) => {
+  const words = useMessages().importScreen.columnQuestions;
+  const { canonicalWord, name } = useMessages().importScreen.mapping;
+  const [said, setSaid] = useState<Readonly<Record<string, string>>>({});
+  const [wrong, setWrong] = useState<string | undefined>(undefined);
+  const column = sourceName(one.table.profile.header, question.place);
+  const target = name({ column: question.to });
+  const isSex = question.to === 'sex' || question.to === 'sex_for_equations';
+  const keys = question.words.map(({ word }) => word.trim().toLowerCase());
+  return (
+    <AskForm
+      ask={isSex ? words.words.askSex({ column }) : words.words.ask({ column, target })}
+      why={words.words.why}
+      wrong={wrong}
+      onAnswer={() => {
+        if (keys.some((key) => said[key] === undefined)) setWrong(words.words.needed);
+        else onMapping(withWords(one.mapping, question.to, question.place, said));
+      }}
+    >
+      <ul className={mappingStyles.words}>
+        {question.words.map(({ word, count }) => {
+          const key = word.trim().toLowerCase();
+          return (
+            <li key={word}>
+              <span>
+                <CellText value={word} /> <span className="quiet small">{words.words.count({ n: count })}</span>
+              </span>
+              <RowSelect
+                label=""
+                name={words.words.word({ word })}
+                value={said[key] ?? NOT_SAID}
+                options={[
+                  { value: NOT_SAID, label: words.choose },
+                  ...[...question.choices, ''].map((choice) => ({
+                    value: choice,
+                    label: canonicalWord[choice] ?? choice,
+                  })),
+                ]}
+                onChange={(choice) => {
+                  if (choice !== NOT_SAID) setSaid({ ...said, [key]: choice });
+                }}
+              />
+            </li>
+          );
+        })}
+      </ul>
+    </AskForm>
+  );
+};

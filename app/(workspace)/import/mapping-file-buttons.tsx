@@ -1,0 +1,69 @@
+'use client';
+
+import { useId, useRef, useState } from 'react';
+import type { AppError } from '../../../lib/core/app-error';
+import type { Mapping } from '../../../lib/import/mapping';
+import { mappingFile, readMappingFile } from '../../../lib/workspace/mapping-file';
+import { useMessages } from '../../_state/language-provider';
+import { saveFile } from '../../_ui/save-file';
+import styles from './import-screen.module.css';
+
+interface MappingFileButtonsProps {
+  readonly mapping: Mapping;
+  readonly header: readonly string[];
+  readonly onMapping: (mapping: Mapping) => void;
+}
+
+/** A mapping as a JSON file, to take along and to bring in. */
+export const MappingFileButtons = ({ mapping, header, onMapping }: MappingFileButtonsProps) => {
+  const words = useMessages().importScreen.mapping.file;
+  const noteId = useId();
+  const input = useRef<HTMLInputElement>(null);
+  const [said, setSaid] = useState<string | undefined>(undefined);
+  const [error, setError] = useState<AppError | undefined>(undefined);
+  const load = async (file: File | undefined): Promise<void> => {
+    if (input.current !== null) input.current.value = '';
+    if (file === undefined) return;
+    const loaded = readMappingFile(file.name, await file.text(), header);
+    setError(loaded.ok ? undefined : loaded.error);
+    setSaid(loaded.ok ? words.loaded({ name: file.name }) : undefined);
+    if (loaded.ok) onMapping({ ...loaded.value, headerLine: mapping.headerLine });
+  };
+  return (
+    <div className={styles.mappingFile}>
+      <div className={styles.buttons}>
+        <button
+          type="button"
+          className="button"
+          aria-describedby={noteId}
+          onClick={() => {
+            saveFile(mappingFile(mapping));
+          }}
+        >
+          {words.save}
+        </button>
+        <label className={`button ${styles.chooser ?? ''}`}>
+          {words.load}
+          <input
+            ref={input}
+            type="file"
+            accept=".json,application/json"
+            onChange={(event) => void load(event.target.files?.[0])}
+          />
+        </label>
+      </div>
+      <p id={noteId} className="quiet small">
+        {words.note}
+      </p>
+      <p role="status" className="small">
+        {said}
+      </p>
+      {error === undefined ? null : (
+        <div role="alert" className={styles.wrong}>
+          <p className="strong">{error.message}</p>
+          <p>{error.remedy}</p>
+        </div>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,60 @@
+'use client';
+
+import { useCallback } from 'react';
+import type { Settings } from '../../../lib/cohort/settings';
+import type { Session } from '../../../lib/workspace/workspace';
+import { useAct } from '../../_state/act-provider';
+import { toDraft } from './import-work';
+import type { Import } from './use-import';
+
+/** What can be done with a plan: answer, name the clinic, keep. A plan that is being kept can be stopped. */
+export const usePlanned = ({ state, setState, run }: Import) => {
+  const { act } = useAct();
+
+  const change = useCallback(
+    async (settings: Settings) => {
+      if (state.kind !== 'planned') return;
+      const work = { ...state.work, settings };
+      setState({ ...state, work, updating: true, error: undefined });
+      const planned = await run((workspace, step) => workspace.plan(toDraft(work), step));
+      if (planned === undefined) return;
+      if (planned.ok) setState({ kind: 'planned', work, plan: planned.value, updating: false, error: undefined });
+      else setState({ ...state, updating: false, error: planned.error });
+    },
+    [state, setState, run],
+  );
+
+  const rename = useCallback(
+    (name: string) => {
+      setState((now) => {
+        if (now.kind !== 'planned') return now;
+        const { settings } = now.work;
+        const clinic = { ...settings.clinic, name };
+        return { ...now, work: { ...now.work, settings: { ...settings, clinic } } };
+      });
+    },
+    [setState],
+  );
+
+  const commit = useCallback(async () => {
+    if (state.kind !== 'planned' || state.updating) return;
+    const { work, plan } = state;
+    setState({ kind: 'keeping', rows: plan.accepted, work, plan });
+    let opened: Session | undefined;
+    let stopped = false;
+    const end = await act(async (workspace) => {
+      const result = await run(async (_, step) => workspace.commit(plan, toDraft(work), step), true);
+      if (result?.ok === true) opened = result.value;
+      stopped = result === undefined;
+      return result ?? { ok: false, error: { code: 'cancelled', message: '', remedy: '' } };
+    });
+    const back = { kind: 'planned' as const, work, plan, updating: false };
+    if (opened !== undefined) {
+      const files = work.read.files.filter(({ error }) => error === null).length;
+      const importId = opened.imports.at(-1)?.id ?? null;
+      setState({ kind: 'done', rows: plan.accepted, files, importId, difference: opened.difference });
+    } else setState({ ...back, error: end.kind === 'failed' && !stopped ? end.error : undefined });
+  }, [state, setState, act, run]);
+
+  return { change, rename, commit };
+};
