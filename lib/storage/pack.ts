@@ -1,3 +1,4 @@
+import { blobPieces } from './blob-pieces';
 import { Deflate } from 'fflate';
 import type { LongStep } from '../core/progress';
 import {
@@ -70,7 +71,7 @@ const packOne = async (name: string, plain: Blob, offset: number, signal?: Abort
       deflate.push(new Uint8Array(), true);
     },
   });
-  const packed = await blobFromStream(plain.stream().pipeThrough(packing), signal);
+  const packed = await blobFromStream(blobPieces(plain).pipeThrough(packing), signal);
   const entry = { name, crc32: crc, packedBytes: packed.size, bytes: plain.size, offset };
   return { entry, packed, sha256: hash.digest() };
 };
@@ -126,5 +127,5 @@ export const pack = async (input: PackInput, options: PackOptions): Promise<Blob
   if (body.size > ZIP_LIMIT) throw tooLarge();
   const whole = new Blob([body, trailer(await sha256OfBlob(body, signal))], { type: 'application/zip' });
   if (passphrase === null) return whole;
-  return blobFromStream(await sealStream(whole.stream(), { passphrase }, workFactor), signal);
+  return blobFromStream(await sealStream(blobPieces(whole), { passphrase }, workFactor), signal);
 };

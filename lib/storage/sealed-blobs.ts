@@ -1,3 +1,4 @@
+import { blobPieces } from './blob-pieces';
 import { blobFromStream } from './blob-from-stream';
 import { StorageError, type BlobStore } from './clinic-store';
 import { openStream, sealStream, type ClinicKey } from './seal';
@@ -25,7 +26,7 @@ const hashing = (): { readonly through: TransformStream<Uint8Array, Uint8Array>;
 export const sealedBlobs = (store: BlobStore, clinicId: string, key: ClinicKey): BlobStore => ({
   putBlob: async (sha256, blob, signal) => {
     const { through, digest } = hashing();
-    const stream = await sealStream(blob.stream().pipeThrough(through), { key });
+    const stream = await sealStream(blobPieces(blob).pipeThrough(through), { key });
     const sealed = await blobFromStream(stream, signal).catch((error: unknown) => {
       signal?.throwIfAborted();
       throw new StorageError('changed', error instanceof Error ? error.message : 'the file cannot be read any more');
@@ -36,7 +37,7 @@ export const sealedBlobs = (store: BlobStore, clinicId: string, key: ClinicKey):
   getBlob: async (sha256) => {
     const kept = await store.getBlob(sealedName(sha256, clinicId));
     if (kept === undefined) return undefined;
-    const opened = await openStream(kept.stream(), { key });
+    const opened = await openStream(blobPieces(kept), { key });
     if (!opened.ok) return undefined;
     const plain = await blobFromStream(opened.value).catch(() => undefined);
     return plain !== undefined && (await sha256OfBlob(plain)) === sha256 ? plain : undefined;

@@ -1,3 +1,4 @@
+import { blobPieces } from './blob-pieces';
 import { sha256 as incremental } from '@noble/hashes/sha2.js';
 import { sha256 } from '../core/sha256';
 import { eachChunk } from './each-chunk';
@@ -39,7 +40,7 @@ export const sha256OfBlob = async (
   const hash = sha256InPieces();
   let bytes = 0;
   await eachChunk(
-    blob.stream(),
+    blobPieces(blob),
     (chunk) => {
       hash.update(chunk);
       bytes += chunk.length;

@@ -1,3 +1,4 @@
+import { blobPieces } from './blob-pieces';
 import { Inflate } from 'fflate';
 import type { LongStep } from '../core/progress';
 import { err, ok, type Result } from '../core/result';
@@ -72,13 +73,7 @@ const inflate = async (file: Blob, entry: ZipEntry, signal?: AbortSignal): Promi
     },
   });
   try {
-    return await blobFromStream(
-      file
-        .slice(...packedRange(entry))
-        .stream()
-        .pipeThrough(unpacking),
-      signal,
-    );
+    return await blobFromStream(blobPieces(file.slice(...packedRange(entry))).pipeThrough(unpacking), signal);
   } catch {
     signal?.throwIfAborted();
     return undefined;
@@ -113,7 +108,7 @@ const readEntries = async (file: Blob, signal?: AbortSignal): Promise<Result<rea
   const endBytes = await bytesOf(file.slice(Math.max(0, bodyBytes - END_BYTES), Math.max(0, bodyBytes)));
   const end = readEndRecord(endBytes);
   const digest = await file.slice(Math.max(0, bodyBytes)).text();
-  const hasTrailer = digest.startsWith(trailer('').slice(0, 8));
+  const hasTrailer = digest.startsWith(trailer(''));
   if (end === undefined) return err(hasTrailer ? 'damaged' : 'cut_short');
   if (digest !== trailer(await sha256OfBlob(file.slice(0, bodyBytes), signal))) return err('damaged');
   const directory = await bytesOf(file.slice(end.offset, end.offset + end.bytes));
@@ -159,7 +154,7 @@ const readOpen = async (file: Blob, { signal }: UnpackOptions): Promise<Result<U
 export const unpack = async (file: Blob, options: UnpackOptions): Promise<Result<Unpacked, BackupFault>> => {
   if (!(await isSealed(file))) return readOpen(file, options);
   if (options.passphrase === null) return err('passphrase_needed');
-  const opened = await openStream(file.stream(), { passphrase: options.passphrase });
+  const opened = await openStream(blobPieces(file), { passphrase: options.passphrase });
   if (!opened.ok) return opened;
   let plain: Blob;
   try {

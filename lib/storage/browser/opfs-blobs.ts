@@ -1,3 +1,4 @@
+import { blobPieces } from '../blob-pieces';
 import { StorageError, type BlobStore, type KeptBlob } from '../clinic-store';
 import { eachChunk } from '../each-chunk';
 import { isPlainName } from '../sealed-name';
@@ -55,7 +56,7 @@ const write = async (folder: FileSystemDirectoryHandle, name: string, blob: Blob
   let writing = false;
   try {
     await eachChunk(
-      blob.stream(),
+      blobPieces(blob),
       async (chunk) => {
         writing = true;
         await writable.write(chunk);
