@@ -1,9 +1,16 @@
 /** Words about a mapping file that cannot be used. */
 export const mappingErrors = {
-  unreadable: (name: string) => `${name} is not a mapping.`,
-  unknownTarget: (name: string, column: string) => `${name} fills the column “${column}”, which does not exist here.`,
-  unreadableRemedy: 'Choose the JSON file that “Save this mapping” made. The mapping on screen stays as it is.',
-  otherHeader: (name: string) => `${name} belongs to a file with other column names.`,
-  otherHeaderRemedy:
-    'A mapping is for exactly one header. Choose the one that was saved for this kind of file. The mapping on screen stays as it is.',
+  notJson: 'This is no mapping file: it is not JSON.',
+  wrongShape: (place: string, found: string) => `The mapping file is wrong at ${place}: ${found}`,
+  unknownColumn: (place: string, column: string) =>
+    `The mapping file is wrong at ${place}: the visit export has no column “${column}”.`,
+  noSuchPlace: (place: string, given: number, columns: number) =>
+    `The mapping file is wrong at ${place}: place ${given} is behind the last of ${columns} columns.`,
+  unitNotTaken: (place: string, column: string, unit: string) =>
+    `The mapping file is wrong at ${place}: ${column} cannot be given in ${unit}.`,
+  wordNotTaken: (place: string, column: string, word: string) =>
+    `The mapping file is wrong at ${place}: ${column} has no word “${word}”.`,
+  filledTwice: (place: string, column: string) =>
+    `The mapping file is wrong at ${place}: ${column} is filled a second time.`,
+  remedy: 'Export the mapping again from Import, or correct the place that is named. Nothing was changed.',
 } as const;
