@@ -1,5 +1,6 @@
 'use client';
 
+import { usePathname } from 'next/navigation';
 import { Suspense, type ReactNode } from 'react';
 import { useMessages } from '../_state/language-provider';
 import { useWorkspace } from '../_state/workspace-provider';
@@ -7,13 +8,18 @@ import { DataLine } from './data-line';
 import { FilterBar } from './filter-bar';
 import { FilterLine } from './filter-line';
 import { GateFailing } from './gate-failing';
+import styles from './gate-screen.module.css';
 import { LockedScreen } from './locked-screen';
 import { Loading } from './states';
+
+/** Screens that look at no value and no group of people. */
+const WITHOUT_FILTER: ReadonlySet<string> = new Set(['/settings/']);
 
 /** Screens stand only inside an open clinic; until then its opening or its failure is on screen. */
 export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) => {
   const messages = useMessages();
   const { state, retry } = useWorkspace();
+  const path = usePathname();
   switch (state.kind) {
     case 'starting':
       return (
@@ -29,8 +35,14 @@ export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) =>
     case 'open':
       return (
         <Suspense>
-          <FilterBar />
-          <FilterLine />
+          {WITHOUT_FILTER.has(path) ? (
+            <div className={styles.top} />
+          ) : (
+            <>
+              <FilterBar />
+              <FilterLine />
+            </>
+          )}
           {children}
           <DataLine />
         </Suspense>

@@ -2,7 +2,8 @@
 
 import { useId } from 'react';
 import { useFormatters, useMessages } from '../../_state/language-provider';
-import { useActing, type Acting } from '../../_state/use-acting';
+import type { Act } from '../../_state/act-provider';
+import { useActing } from '../../_state/use-acting';
 import { useInstantWords } from '../../_state/use-instant-words';
 import { useSession } from '../../_state/workspace-provider';
 import { ActNote } from '../../_ui/act-note';
@@ -15,8 +16,10 @@ interface Line {
   readonly id: string;
   readonly what: string;
   readonly reason: string;
-  readonly takeBack: Parameters<Acting['start']>[0];
+  readonly takeBack: Act;
 }
+
+const takeBack = (act: Act): Act => act;
 
 /** What the clinic corrected or set aside for this client, each with the way back. */
 const useLines = (rows: readonly ClientRow[]): readonly Line[] => {
@@ -41,7 +44,7 @@ const useLines = (rows: readonly ClientRow[]): readonly Line[] => {
             to: to === '' ? words.correct.nothing : to,
           }),
           reason: said(reason, at, initials),
-          takeBack: (workspace) => workspace.removeCorrection(id),
+          takeBack: takeBack((workspace) => workspace.removeCorrection(id)),
         })),
       ...setAside
         .filter((entry) => sameRow(entry.row, row.row))
@@ -49,9 +52,9 @@ const useLines = (rows: readonly ClientRow[]): readonly Line[] => {
           id,
           what: words.setAsideLine({ date }),
           reason: said(reason, at, initials),
-          takeBack: (workspace) => workspace.bringBack(id),
+          takeBack: takeBack((workspace) => workspace.bringBack(id)),
         })),
-    ] satisfies readonly Line[];
+    ];
   });
 };
 

@@ -59,7 +59,7 @@ export const ClientReadings = ({ client }: { readonly client: string }) => {
               columns={columns}
               rowKey={keyOf}
               fileName="client-readings"
-              rowsWord={words.readings.word}
+              rowsWord={words.readings.word({ n: rows.length })}
               initialSort={{ column: 'date', descending: true }}
             />
             <p className="quiet small">{words.readings.lead}</p>

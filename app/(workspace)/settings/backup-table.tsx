@@ -19,7 +19,12 @@ export const BackupTable = () => {
   const { backups } = useSession();
   const columns = useMemo(
     (): readonly DataColumn<BackupEntry>[] => [
-      { id: 'at', title: words.when, value: (row) => row.at, cell: (row) => instant.at(row.at) },
+      {
+        id: 'at',
+        title: words.when,
+        value: (row) => row.at,
+        cell: (row) => <span className="no-wrap">{instant.at(row.at)}</span>,
+      },
       { id: 'name', title: words.file, value: (row) => row.name, width: 'wide' },
       { id: 'sealed', title: words.isSealed, value: (row) => (row.sealed ? words.yes : words.no) },
       {
@@ -43,7 +48,7 @@ export const BackupTable = () => {
         columns={columns}
         rowKey={(row) => `${row.at} ${row.sha256}`}
         fileName="backups"
-        rowsWord={words.word}
+        rowsWord={words.word({ n: backups.length })}
         initialSort={{ column: 'at', descending: true }}
       />
     </div>

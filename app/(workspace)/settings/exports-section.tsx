@@ -24,7 +24,12 @@ export const ExportsSection = () => {
   const { saveMade } = useSaveFile();
   const columns = useMemo(
     (): readonly DataColumn<ExportEntry>[] => [
-      { id: 'at', title: words.when, value: (row) => row.at, cell: (row) => instant.at(row.at) },
+      {
+        id: 'at',
+        title: words.when,
+        value: (row) => row.at,
+        cell: (row) => <span className="no-wrap">{instant.at(row.at)}</span>,
+      },
       { id: 'what', title: words.what, value: (row) => words.whatWord[row.what] ?? row.what },
       { id: 'name', title: words.file, value: (row) => row.name, width: 'wide' },
       { id: 'rows', title: words.rows, kind: 'number', value: (row) => row.rows },
@@ -52,7 +57,7 @@ export const ExportsSection = () => {
           columns={columns}
           rowKey={(row) => `${row.at} ${row.sha256}`}
           fileName="exports"
-          rowsWord={words.word}
+          rowsWord={words.word({ n: exports.length })}
           initialSort={{ column: 'at', descending: true }}
         />
       )}

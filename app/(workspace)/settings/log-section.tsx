@@ -21,7 +21,12 @@ export const LogSection = () => {
   const { undoes, redoes, undo, redo } = useUndo();
   const columns = useMemo(
     (): readonly DataColumn<LogEntry>[] => [
-      { id: 'at', title: words.when, value: (row) => row.at, cell: (row) => instant.at(row.at) },
+      {
+        id: 'at',
+        title: words.when,
+        value: (row) => row.at,
+        cell: (row) => <span className="no-wrap">{instant.at(row.at)}</span>,
+      },
       { id: 'what', title: words.what, value: (row) => words.done[row.code] },
       { id: 'details', title: words.details, value: details, width: 'wide' },
       { id: 'initials', title: words.initials, value: (row) => row.initials, width: 'narrow' },
@@ -53,7 +58,7 @@ export const LogSection = () => {
         columns={columns}
         rowKey={(row) => `${row.at} ${row.code} ${JSON.stringify(row.details)}`}
         fileName="log"
-        rowsWord={words.word}
+        rowsWord={words.word({ n: log.length })}
         initialSort={{ column: 'at', descending: true }}
       />
     </SettingsSection>

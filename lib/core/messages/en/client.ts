@@ -120,7 +120,7 @@ export const client = (f: Formatters) => ({
   readings: {
     title: 'Readings as filed',
     lead: 'The rows of the clinic’s files. A correction lies over a row; the file stays as it was.',
-    word: 'readings',
+    word: (p: { n: number }) => f.plural(p.n, 'reading', 'readings'),
     date: 'Visit',
     purpose: 'Purpose',
     routine: 'routine',

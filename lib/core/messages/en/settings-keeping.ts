@@ -33,7 +33,7 @@ export const settingsKeeping = (f: Formatters) => ({
     make: 'Back up to a file',
     made: (p: { name: string; size: string }) => `${p.name} (${p.size}) was handed to the browser’s downloads.`,
     caption: 'Backups made from here',
-    word: 'backups',
+    word: (p: { n: number }) => f.plural(p.n, 'backup', 'backups'),
     when: 'When',
     file: 'File',
     isSealed: 'Sealed',

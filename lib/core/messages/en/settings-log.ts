@@ -4,7 +4,7 @@ import type { Formatters } from '../../formatters';
 export const settingsLog = (f: Formatters) => ({
   lead: 'What was done in this clinic, newest first. It names files and counts, never a person.',
   caption: 'What was done',
-  word: 'entries',
+  word: (p: { n: number }) => f.plural(p.n, 'entry', 'entries'),
   when: 'When',
   what: 'What',
   details: 'Details',

@@ -86,7 +86,7 @@ export const settings = (f: Formatters) => ({
     lead: 'Every file that left this clinic through the app, newest first. The hash tells whether a file was changed since.',
     none: 'Nothing was exported yet.',
     caption: 'Exported files',
-    word: 'exports',
+    word: (p: { n: number }) => f.plural(p.n, 'export', 'exports'),
     when: 'When',
     what: 'What',
     file: 'File',
