@@ -31,6 +31,8 @@ export interface RawTable {
   readonly delimiter: string;
   /** Whether the first row holds the columns' names for sure (Parquet, XPORT, FHIR); else it is looked for. */
   readonly headed: boolean;
+  /** Records that the file itself calls withdrawn (FHIR: entered in error, cancelled); they are no rows. */
+  readonly leftOut?: number;
   /**
    * The rows in batches, in the file's order, empty lines left out, the header row among them. Rejects with an
    * AbortError when the signal fires, with a `DamagedFile` where the bytes end or break in the middle.

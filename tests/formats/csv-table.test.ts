@@ -6,11 +6,17 @@ import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { csvTable } from '../../lib/formats/csv/csv-table';
 import { detectDelimiter } from '../../lib/formats/csv/detect-delimiter';
+import { detectEncoding } from '../../lib/formats/csv/detect-encoding';
 import { recordCutter } from '../../lib/formats/csv/record-cutter';
 import type { RawRow } from '../../lib/formats/raw-table';
 import { cellsOf, rowsOf } from './read-table';
 
-const tableOf = (content: string | Uint8Array<ArrayBuffer>) => csvTable('', new Blob([content]));
+const tableOfBlob = async (blob: Blob) => {
+  const encoding = await detectEncoding(blob);
+  return encoding === null ? null : csvTable('', blob, encoding);
+};
+
+const tableOf = (content: string | Uint8Array<ArrayBuffer>) => tableOfBlob(new Blob([content]));
 
 const utf16 = (text: string, littleEndian: boolean, mark: boolean): Uint8Array<ArrayBuffer> => {
   const view = new DataView(new ArrayBuffer(2 * text.length + (mark ? 2 : 0)));
@@ -202,21 +208,21 @@ describe('the encoding', () => {
 
   test('is not called UTF-8 before the last byte was seen', async () => {
     const filler = 'A,plain text of no particular interest\r\n'.repeat(150_000);
-    const table = await csvTable('', new Blob([utf8(filler), page('B,größer\r\n')]));
+    const table = await tableOfBlob(new Blob([utf8(filler), page('B,größer\r\n')]));
     expect(table?.encoding).toBe('Windows-1252');
     expect((await rowsOf(table)).at(-1)?.cells).toEqual(['B', 'größer']);
   });
 
   test('may change between lines where two exports were joined: each line is read by itself', async () => {
     const joined = new Blob([utf8('id,note\nA,größer\nB,Zoë\nC,ß\n'), page('D,größer\n')]);
-    const table = await csvTable('', joined);
+    const table = await tableOfBlob(joined);
     expect(table?.encoding).toBe('UTF-8 and Windows-1252');
     expect((await cellsOf(table)).slice(1).map((cells) => cells[1])).toEqual(['größer', 'Zoë', 'ß', 'größer']);
   });
 
   test('holds across the border of two pieces of the file', async () => {
     const line = `${'€'.repeat(1365)},1\n`; // 4098 bytes: no piece of 4 MiB ends with a line or a character
-    const rows = await cellsOf(await csvTable('', new Blob([utf8(line.repeat(2100))])));
+    const rows = await cellsOf(await tableOfBlob(new Blob([utf8(line.repeat(2100))])));
     expect(rows.length).toBe(2100);
     expect(rows.every(([text]) => text === '€'.repeat(1365))).toBe(true);
   });
@@ -227,7 +233,7 @@ describe('the encoding', () => {
 });
 
 test('a reading that is cancelled rejects with an AbortError and tells its bytes', async () => {
-  const table = await csvTable('', new Blob(['a,b\n', '1,2\n'.repeat(3_000_000)]));
+  const table = await tableOfBlob(new Blob(['a,b\n', '1,2\n'.repeat(3_000_000)]));
   const controller = new AbortController();
   const seen: number[] = [];
   const reading = (async () => {

@@ -2,7 +2,6 @@ import { blobBytes, blobChunks } from '../blob-chunks';
 import type { RawRow, RawTable, ReadOptions } from '../raw-table';
 import { rowBatches } from '../row-batches';
 import { detectDelimiter, namedDelimiter } from './detect-delimiter';
-import { detectEncoding } from './detect-encoding';
 import { recordCutter } from './record-cutter';
 import { textStream, type TextEncoding } from './text-encoding';
 
@@ -36,12 +35,10 @@ export const textSample = async (blob: Blob, encoding: TextEncoding): Promise<st
 };
 
 /**
- * A delimited text file (RFC 4180 and its dialects) as a table: encoding and separator are found, a first line `sep=;`
- * is obeyed and left out. The text is never held whole. null where the bytes are no text.
+ * A delimited text file (RFC 4180 and its dialects) in a known encoding as a table: its separator is found, a first line
+ * `sep=;` is obeyed and left out. The text is never held whole.
  */
-export const csvTable = async (name: string, blob: Blob, options: ReadOptions = {}): Promise<RawTable | null> => {
-  const encoding = await detectEncoding(blob, options);
-  if (encoding === null) return null;
+export const csvTable = async (name: string, blob: Blob, encoding: TextEncoding): Promise<RawTable> => {
   const sample = await textSample(blob, encoding);
   const named = namedDelimiter(sample);
   const delimiter = named ?? detectDelimiter(sample, blob.size <= SAMPLE);

@@ -10,8 +10,9 @@ export const importErrors = {
   emptyRemedy: 'Export the visits again and check that the file has a size. Nothing was changed.',
   zip: (name: string) => `${name} is a spreadsheet workbook or a zip archive, not a CSV file.`,
   zipRemedy: 'Open it and save the sheet with the visits as CSV (UTF-8), then choose that file. Nothing was changed.',
-  binary: (name: string) => `${name} is not text: it cannot be a CSV file.`,
-  binaryRemedy: 'Choose the CSV file that the export wrote. Nothing was changed.',
+  binary: (name: string) => `${name} is no table that can be read: it holds neither text nor a known format.`,
+  binaryRemedy:
+    'Choose the file that the export wrote: CSV, XLSX, Parquet, SAS transport, FHIR, or a zip of these. Nothing was changed.',
   headerOnly: (name: string) => `${name} has a header line and no rows below it.`,
   headerOnlyRemedy: 'Check the period that was chosen for the export. Nothing was changed.',
   wrongColumns: (name: string, missing: readonly string[], found: readonly string[]) =>
@@ -26,4 +27,43 @@ export const importErrors = {
     `${name} can be read in more than one way: ${few(columns)} must be decided by a person.`,
   mappingNeededRemedy:
     'Import the file on the Import screen, answer its questions and save the mapping; on the command line give it with --mapping FILE.json. Nothing was changed.',
+  oldWorkbook: (name: string) => `${name} is a workbook of the old kind (.xls), or one locked with a password.`,
+  oldWorkbookRemedy:
+    'Open it, take the password off where it has one, and save it as XLSX or CSV. Nothing was changed.',
+  otherWorkbook: (name: string) => `${name} is a workbook or document of a kind that is not read.`,
+  otherWorkbookRemedy: 'Open it and save the sheet with the visits as XLSX or CSV. Nothing was changed.',
+  pdf: (name: string) => `${name} is a PDF document: its numbers cannot be read reliably.`,
+  pdfRemedy: 'Export the visits as CSV or XLSX instead. Nothing was changed.',
+  picture: (name: string) => `${name} is a picture.`,
+  pictureRemedy: 'Export the visits as CSV or XLSX instead. Nothing was changed.',
+  packed: (name: string) => `${name} is packed in a way that is not read.`,
+  packedRemedy: 'Unpack it first, or pack the files as a zip. Nothing was changed.',
+  otherProgram: (name: string) => `${name} is a file that only the program which wrote it can read.`,
+  otherProgramRemedy:
+    'Export the table from that program as CSV, XLSX, Parquet or SAS transport version 5. Nothing was changed.',
+  newerTransport: (name: string) => `${name} is a SAS transport file of another version than 5.`,
+  newerTransportRemedy: 'Write it again as transport version 5 (engine XPORT), or as CSV. Nothing was changed.',
+  webPage: (name: string) => `${name} is a web page, whatever its name says.`,
+  webPageRemedy: 'Open it in a spreadsheet program and save it as XLSX or CSV. Nothing was changed.',
+  xml: (name: string) => `${name} is an XML file of a kind that is not read.`,
+  xmlRemedy:
+    'Open it in a spreadsheet program and save it as XLSX or CSV; FHIR resources are read as JSON. Nothing was changed.',
+  json: (name: string) => `${name} is JSON of a kind that is not read.`,
+  jsonRemedy:
+    'FHIR R4 Observations are read, as NDJSON or as a Bundle; other data as CSV or XLSX. Nothing was changed.',
+  locked: (name: string) => `${name} is locked with a password.`,
+  lockedRemedy: 'Unlock it and save it without a password, or unpack it first. Nothing was changed.',
+  nestedZip: (name: string) => `${name} is an archive inside an archive.`,
+  nestedZipRemedy: 'Unpack the outer archive and choose what is inside. Nothing was changed.',
+  zipNothing: (name: string) => `${name} holds no file that can be read as a table.`,
+  zipNothingRemedy:
+    'Check what was packed: CSV, XLSX, Parquet, SAS transport and FHIR files are read. Nothing was changed.',
+  tooLarge: (name: string, gigabytes: number) =>
+    `${name} is too large to be opened at once: the limit is ${String(gigabytes)} GB, unpacked.`,
+  tooLargeRemedy: 'Divide it into several files, or unpack it first. Nothing was changed.',
+  fhirNothing: (name: string) => `${name} holds FHIR resources, but no Observation.`,
+  fhirNothingRemedy: 'Export the Observations of the visits, as NDJSON or as a Bundle. Nothing was changed.',
+  fhirUnit: (name: string, observation: string, unit: string, column: string) =>
+    `${name}: the observation ${observation} gives ${column} in ${unit === '' ? 'no unit' : `“${unit.slice(0, 30)}”`}, which cannot be converted.`,
+  fhirUnitRemedy: 'Write the unit as a UCUM code (kg, cm, Ohm, deg, L …) and export again. Nothing was changed.',
 } as const;
