@@ -83,6 +83,12 @@ export const workspaceErrors = {
       `The kept copy of ${name} is missing or damaged in this browser.`,
       'Open the clinic without that import, then import the file again; or restore a backup. Other clinics still open.',
     ),
+  fileUnreadable: (name: string) =>
+    error(
+      'file_unreadable',
+      `${name} breaks off in the middle, so nobody can say whose rows it holds.`,
+      'Take that import out first. Nothing was changed.',
+    ),
   newerManifest: (name: string) =>
     error(
       'newer_manifest',
@@ -118,11 +124,6 @@ export const workspaceErrors = {
     'unknown_client',
     'No row of this clinic belongs to that client.',
     'Check the spelling of the id.',
-  ),
-  notABackup: error(
-    'not_a_backup',
-    'This file is not a backup or a workspace file of Driftline, or it is damaged.',
-    'Choose another file. Nothing was changed.',
   ),
   mergeConflicts: error(
     'merge_conflicts',

@@ -1,0 +1,102 @@
+import { err, ok } from '../core/result';
+import type { LongStep } from '../core/progress';
+import { isSealed } from '../storage/seal';
+import { sha256OfBlob } from '../storage/sha256-of-blob';
+import { packClinic, readClinicFile, type ClinicFile } from './clinic-file';
+import type { KeptClinic } from './clinic-keeper';
+import type { ClinicBody, LogEntry } from './clinic-state';
+import { tombstoneUnion } from './erased-people';
+import { changed, logged } from './history';
+import { keepBlobs } from './keep-blobs';
+import { keptBlobs } from './kept-blobs';
+import { filesOf, takeIn } from './take-in';
+import type { Outcome, Workspace } from './workspace';
+import type { Workbench } from './workbench';
+
+/** Log lines of both, in the order of their time. */
+const logUnion = (mine: readonly LogEntry[], theirs: readonly LogEntry[]): LogEntry[] => {
+  const known = new Set(mine.map((entry) => JSON.stringify(entry)));
+  return [...mine, ...theirs.filter((entry) => !known.has(JSON.stringify(entry)))].sort((a, b) =>
+    a.at < b.at ? -1 : a.at > b.at ? 1 : 0,
+  );
+};
+
+/** Backing a clinic up into one file, and restoring it. */
+export const backupActs = (bench: Workbench): Pick<Workspace, 'backUp' | 'isSealed' | 'restore'> => {
+  const { parts, keeper } = bench;
+  const sealing = (passphrase: string | null) => ({
+    passphrase,
+    ...(parts.workFactor === undefined ? {} : { workFactor: parts.workFactor }),
+  });
+
+  const backUp: Workspace['backUp'] = async (passphrase, step = {}) => {
+    const kept = await bench.writable();
+    if (!kept.ok) return kept;
+    const { initials, at } = bench.sign('backed-up');
+    const about = { kind: 'backup', writer: initials, at } as const;
+    const made = await packClinic(keeper, kept.value, about, sealing(passphrase), step);
+    if (!made.ok) return made;
+    const { name, blob } = made.value;
+    const entry: LogEntry = { at, initials, code: 'backed-up', details: { files: name, bytes: blob.size } };
+    const backup = {
+      at,
+      initials,
+      name,
+      sha256: await sha256OfBlob(blob, step.signal),
+      sealed: passphrase !== null,
+      bytes: blob.size,
+    };
+    const { body } = kept.value;
+    const session = await bench.enact(kept.value, logged({ ...body, backups: [...body.backups, backup] }, entry));
+    return session.ok ? ok({ made: made.value, session: session.value }) : session;
+  };
+
+  const keepFrom = async (
+    file: ClinicFile,
+    from: KeptClinic,
+    people: Pick<ClinicBody, 'tombstones' | 'tombstoneKey'>,
+    bodyOf: (state: ClinicBody['state'], entry: LogEntry) => ClinicBody,
+    step: LongStep,
+  ): Outcome => {
+    const came = await filesOf(file, keptBlobs(file.body), step);
+    if (!came.ok) return came;
+    const entry = bench.sign('restored', { files: file.writtenAt.slice(0, 10) });
+    const taken = await takeIn(file.body.state, came.value, () => Promise.resolve(undefined), people, entry.at, step);
+    if (!taken.ok) return taken;
+    const body = bodyOf(taken.value.state, entry);
+    return keepBlobs(bench, from.header, taken.value.files, step, () => bench.enact(from, body, { step, anew: true }));
+  };
+
+  const asNew = (file: ClinicFile, step: LongStep): Outcome => {
+    const header = keeper.blank(parts.randomId());
+    const body: ClinicBody = { ...file.body, kind: 'own', past: [], future: [], shared: null };
+    const bodyOf = (state: ClinicBody['state'], entry: LogEntry): ClinicBody => logged({ ...body, state }, entry);
+    return keepFrom(file, { header, body }, body, bodyOf, step);
+  };
+
+  const inPlace = (file: ClinicFile, kept: KeptClinic, step: LongStep): Outcome => {
+    const mine = kept.body;
+    const tombstones = [...tombstoneUnion(mine, file.body)];
+    const bodyOf = (state: ClinicBody['state'], entry: LogEntry): ClinicBody => {
+      const next = changed({ ...mine, tombstones }, state, entry);
+      return { ...next, log: logUnion(next.log, file.body.log) };
+    };
+    return keepFrom(file, kept, { tombstones, tombstoneKey: mine.tombstoneKey }, bodyOf, step);
+  };
+
+  const restore: Workspace['restore'] = async (blob, { passphrase, as }, step = {}) => {
+    const file = await readClinicFile(blob, passphrase, step);
+    if (!file.ok) return file;
+    if (as === 'new') return asNew(file.value, step);
+    const kept = await bench.writable();
+    if (!kept.ok) return err(kept.error);
+    // The demo comes from the site: what is restored over it becomes a clinic beside it.
+    return kept.value.body.kind === 'demo' ? asNew(file.value, step) : inPlace(file.value, kept.value, step);
+  };
+
+  return {
+    backUp: (passphrase, step) => bench.inTurn(() => backUp(passphrase, step)),
+    isSealed,
+    restore: (file, options, step) => bench.inTurn(() => restore(file, options, step)),
+  };
+};

@@ -1,0 +1,70 @@
+import { workspaceErrors as errors } from '../core/messages/en/workspace-errors';
+import { err } from '../core/result';
+import type { Answer, Settings } from '../cohort/settings';
+import { clientIds } from './client-ids';
+import type { ClinicBody, ClinicState, LogEntry } from './clinic-state';
+import { tombstoneHash } from './erased-people';
+import { logged } from './history';
+import { keepBlobs } from './keep-blobs';
+import { withoutErased } from './without-erased';
+import type { Outcome, Workspace } from './workspace';
+import type { Workbench } from './workbench';
+
+const isAbout = (answer: Answer, ids: ReadonlySet<string>): boolean =>
+  'client' in answer && ids.has(answer.client) ? true : 'ids' in answer && answer.ids.some((id) => ids.has(id));
+
+const settingsWithout = (settings: Settings, ids: ReadonlySet<string>): Settings => ({
+  ...settings,
+  answers: settings.answers.filter((answer) => !isAbout(answer, ids)),
+});
+
+/** A state without what was said of a person; its files stay as they are. */
+const stateWithout = (state: ClinicState, ids: ReadonlySet<string>): ClinicState => ({
+  ...state,
+  settings: settingsWithout(state.settings, ids),
+  notes: state.notes.filter((note) => !ids.has(note.client)),
+  marks: state.marks.filter((mark) => !ids.has(mark.client)),
+});
+
+/** The body after a person was erased: no way back, a keyed hash for each id, and the backups that may hold the person. */
+const bodyWithout = (body: ClinicBody, state: ClinicState, ids: ReadonlySet<string>, entry: LogEntry): ClinicBody => {
+  const { at, initials } = entry;
+  const backups = body.backups.map(({ name }) => name);
+  return logged(
+    {
+      ...body,
+      state,
+      past: [],
+      future: [],
+      shared: body.shared === null ? null : { ...body.shared, base: stateWithout(body.shared.base, ids) },
+      tombstones: [
+        ...body.tombstones,
+        ...[...ids].map((id) => ({ hmac: tombstoneHash(body.tombstoneKey, id), at, initials, backups })),
+      ],
+    },
+    entry,
+  );
+};
+
+/** Removing a person for good, and leaving them out when their rows come back. */
+export const eraseActs = (bench: Workbench): Pick<Workspace, 'erase'> => {
+  const { keeper } = bench;
+  const erase = async (client: string): Outcome => {
+    const kept = await bench.writable();
+    if (!kept.ok) return kept;
+    const { header, body } = kept.value;
+    const ids = clientIds(body.state.settings, client);
+    const entry = bench.sign('erased');
+    const blobs = keeper.blobsOf(header);
+    const isGone = (id: string): boolean => ids.has(id);
+    const files = await withoutErased(body.state, isGone, (file) => blobs.getBlob(file.sha256), entry.at);
+    if (!files.ok) return files;
+    const isKnown =
+      files.value.rows > 0 || body.kind === 'demo' || body.state.notes.some((note) => isGone(note.client));
+    if (!isKnown) return err(errors.unknownClient);
+    const next = bodyWithout(body, stateWithout(files.value.state, ids), ids, entry);
+    bench.tidyLater();
+    return keepBlobs(bench, header, files.value.blobs, {}, () => bench.enact(kept.value, next));
+  };
+  return { erase: (client) => bench.inTurn(() => erase(client)) };
+};

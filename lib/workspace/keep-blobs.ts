@@ -1,0 +1,66 @@
+import type { AppError } from '../core/app-error';
+import type { LongStep } from '../core/progress';
+import { err, type Result } from '../core/result';
+import type { ClinicHeader } from '../storage/clinic-store';
+import { roomForBytes } from './room-for';
+import { storageWords } from './storage-words';
+import type { Workbench } from './workbench';
+
+/** A file to be kept, with the name that a person knows it by. */
+export interface BlobToKeep {
+  readonly blob: Blob;
+  readonly name?: string;
+}
+
+/**
+ * Keeps files and then does what names them; asks for room before. Where the second step fails or is stopped, the files
+ * that were not there before are removed again.
+ */
+export const keepBlobs = async <T>(
+  bench: Workbench,
+  header: ClinicHeader,
+  files: ReadonlyMap<string, Blob | BlobToKeep>,
+  step: LongStep,
+  name: () => Promise<Result<T, AppError>>,
+): Promise<Result<T, AppError>> => {
+  const { store, tabs } = bench.parts;
+  const blobs = bench.keeper.blobsOf(header);
+  const before = new Set((await blobs.blobs()).map((kept) => kept.name));
+  const fresh = [...files].flatMap(([sha256, file]) =>
+    before.has(sha256)
+      ? []
+      : [{ sha256, ...('blob' in file ? file : { blob: file }) } as BlobToKeep & { sha256: string }],
+  );
+  const full = await roomForBytes(
+    store,
+    fresh.reduce((sum, { blob }) => sum + blob.size, 0),
+  );
+  if (full !== undefined) return err(full);
+  return tabs.whileKeeping(async () => {
+    const kept: string[] = [];
+    const forget = async (): Promise<void> => {
+      for (const sha256 of kept) await blobs.removeBlob(sha256).catch(() => undefined);
+    };
+    try {
+      for (const { sha256, blob, name: fileName } of fresh) {
+        step.signal?.throwIfAborted();
+        step.onProgress?.({ step: 'keeping', file: fileName ?? '', bytes: 0, totalBytes: blob.size, rows: 0 });
+        kept.push(sha256);
+        try {
+          await blobs.putBlob(sha256, blob, step.signal);
+        } catch (reason) {
+          const words = storageWords(reason, fileName ?? '');
+          if (words === undefined) throw reason;
+          await forget();
+          return err(words);
+        }
+      }
+      const named = await name();
+      if (!named.ok && named.error.code !== 'empty_clinic') await forget();
+      return named;
+    } catch (reason) {
+      await forget();
+      throw reason;
+    }
+  });
+};

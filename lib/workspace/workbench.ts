@@ -1,0 +1,253 @@
+import type { AppError } from '../core/app-error';
+import { workspaceErrors } from '../core/messages/en/workspace-errors';
+import type { LongStep } from '../core/progress';
+import { err, ok, type Result } from '../core/result';
+import { createSerial } from '../core/serial';
+import type { Engine } from '../engine/types';
+import type { TabEvent, TabSeat } from '../storage/tab-lock';
+import { buildClinic, sameData, type BuiltClinic } from './build-clinic';
+import { clinicKeeper, type ClinicKeeper, type KeptClinic } from './clinic-keeper';
+import type { BlobOf } from './clinic-inputs';
+import type { ClinicBody, LogEntry } from './clinic-state';
+import { keepingState } from './keeping-state';
+import { keptBlobs } from './kept-blobs';
+import { EngineDied, livingEngine } from './living-engine';
+import { sessionOf } from './session-of';
+import { storageWords } from './storage-words';
+import { tidyStore } from './tidy-store';
+import type { ImportDifference, Outcome } from './workspace';
+import type { WorkspaceParts } from './workspace-parts';
+
+/** The clinic at which this tab is. `kept` is missing while it is locked, `built` where it cannot be shown. */
+export interface OpenClinic {
+  readonly id: string;
+  readonly seat: TabSeat;
+  readonly kept: KeptClinic | undefined;
+  readonly built: BuiltClinic | undefined;
+}
+
+export interface EnactOptions {
+  readonly step?: LongStep | undefined;
+  /** Where the files of the next state come from; default: the store. */
+  readonly blobOf?: BlobOf;
+  /** Builds even where the next body says the same as the one before. */
+  readonly anew?: boolean;
+  /** Looks at what was built before it is kept; an error leaves everything as it was. */
+  readonly check?: (built: BuiltClinic) => AppError | undefined;
+  readonly difference?: (built: BuiltClinic) => Promise<ImportDifference>;
+  /** How the body is kept; default: swapped in for the one before. */
+  readonly keep?: (from: KeptClinic, body: ClinicBody) => Promise<Result<KeptClinic, AppError>>;
+}
+
+/** What every use case works with: the open clinic, the engine filled with it, and the one way of changing it. */
+export interface Workbench {
+  readonly parts: WorkspaceParts;
+  readonly keeper: ClinicKeeper;
+  /** Runs one use case after the other; mishaps of storage and engine come back as errors. */
+  inTurn<T>(task: () => Promise<Result<T, AppError>>): Promise<Result<T, AppError>>;
+  engine(): Promise<Engine>;
+  here(): OpenClinic | undefined;
+  setInitials(initials: string): void;
+  sign(code: LogEntry['code'], details?: LogEntry['details']): LogEntry;
+  /** Opens a clinic; where that fails for good, the one before stays open. */
+  show(id: string, step?: LongStep): Outcome;
+  /** The open clinic as the screens see it. */
+  session(difference?: ImportDifference | null): Outcome;
+  /** The open clinic as it is kept, if this tab may write and knows its last change. */
+  writable(): Promise<Result<KeptClinic, AppError>>;
+  /** Builds the next body of a clinic and keeps it; where that fails, the clinic before stays open. */
+  enact(from: KeptClinic, body: ClinicBody, options?: EnactOptions): Outcome;
+  /** Leaves the open clinic without opening another. */
+  leave(): Promise<void>;
+  /** Forgets what the engine holds. */
+  empty(): Promise<void>;
+  /** Removes files that no clinic names once the use case is over. */
+  tidyLater(): void;
+  onChangedElsewhere(listener: () => void): () => void;
+}
+
+/** States of a clinic at which a tab can stand without showing it. */
+const STANDING: ReadonlySet<string> = new Set(['file_missing', 'empty_clinic']);
+
+export const createWorkbench = (parts: WorkspaceParts): Workbench => {
+  const keeper = clinicKeeper(parts.store, parts.now);
+  const serial = createSerial();
+  const listeners = new Set<() => void>();
+  let initials = '';
+  let open: OpenClinic | undefined;
+  let dead: Engine | undefined;
+  let untidy = true;
+
+  const tell = (): void => {
+    for (const listener of listeners) listener();
+  };
+
+  const onDeath = (engine: Engine): void => {
+    if (engine === dead) return;
+    dead = engine;
+    void parts.forgetEngine();
+    tell();
+  };
+
+  const engine = async (): Promise<Engine> => livingEngine((await parts.engine()).dialect, parts.engine, onDeath);
+
+  const build = async ({ header, body }: KeptClinic, step: LongStep, blobOf?: BlobOf) =>
+    buildClinic(parts, await engine(), body, blobOf ?? ((file) => keeper.blobsOf(header).getBlob(file.sha256)), step);
+
+  /** Fills the engine with the open clinic again, after another one was built and not kept. */
+  const refill = async (): Promise<void> => {
+    if (open?.kept === undefined || open.built === undefined) return;
+    const again = await build(open.kept, {});
+    open = { ...open, built: again.ok ? open.built : undefined };
+  };
+
+  const onTabEvent = (id: string) => (event: TabEvent) => {
+    if (open?.id !== id) return;
+    if (event.kind === 'changed' && event.revision === open.kept?.header.revision) return;
+    tell();
+  };
+
+  const moveTo = async (id: string): Promise<TabSeat> => {
+    if (open?.id === id) return open.seat;
+    const seat = await parts.tabs.join(id, onTabEvent(id));
+    await open?.seat.leave();
+    await parts.store.setLastOpen(id);
+    return seat;
+  };
+
+  const session: Workbench['session'] = async (difference = null) => {
+    if (open === undefined) return err(workspaceErrors.noClinic);
+    const { kept, built, seat } = open;
+    if (kept === undefined || built === undefined) return show(open.id);
+    const keeping = keepingState(kept, {
+      writer: seat.isWriter(),
+      room: await parts.store.room(),
+      lastVisit: built.plan.lastVisit,
+      today: parts.today(),
+    });
+    return ok(sessionOf(kept, built, keeping, difference));
+  };
+
+  const show: Workbench['show'] = async (id, step = {}) => {
+    const kept = await keeper.read(id);
+    if (!kept.ok) {
+      if (kept.error.code === 'locked') open = { id, seat: await moveTo(id), kept: undefined, built: undefined };
+      return kept;
+    }
+    const elsewhere = open !== undefined && open.id !== id;
+    const built = await build(kept.value, step).catch(async (reason: unknown) => {
+      if (!(reason instanceof EngineDied)) await refill();
+      throw reason;
+    });
+    if (!built.ok && elsewhere && !STANDING.has(built.error.code)) {
+      await refill();
+      return built;
+    }
+    open = { id, seat: await moveTo(id), kept: kept.value, built: built.ok ? built.value : undefined };
+    return built.ok ? session() : built;
+  };
+
+  const writable: Workbench['writable'] = async () => {
+    if (open === undefined) return err(workspaceErrors.noClinic);
+    const kept = await keeper.read(open.id);
+    if (!kept.ok) return kept;
+    if (!open.seat.isWriter()) return err(workspaceErrors.readerTab);
+    return kept.value.header.revision === open.kept?.header.revision ? kept : err(workspaceErrors.otherTab);
+  };
+
+  const enact: Workbench['enact'] = async (from, body, options = {}) => {
+    const { step = {}, blobOf, anew = false, check, difference, keep = keeper.swap } = options;
+    const { id } = from.header;
+    const same = open?.id === id && !anew && blobOf === undefined && sameData(from.body, body);
+    const shown = same ? open?.built : undefined;
+    const attempt = async (): Promise<
+      Result<readonly [KeptClinic, Result<BuiltClinic, AppError>, ImportDifference | null], AppError>
+    > => {
+      const built = shown === undefined ? await build({ ...from, body }, step, blobOf) : ok(shown);
+      if (!built.ok && built.error.code !== 'empty_clinic') return built;
+      const wrong = built.ok ? check?.(built.value) : undefined;
+      if (wrong !== undefined) return err(wrong);
+      const changes = built.ok ? ((await difference?.(built.value)) ?? null) : null;
+      step.signal?.throwIfAborted();
+      const kept = await keep(from, body);
+      return kept.ok ? ok([kept.value, built, changes]) : kept;
+    };
+    const done = await attempt().catch(async (reason: unknown) => {
+      if (shown === undefined && !(reason instanceof EngineDied)) await refill();
+      throw reason;
+    });
+    if (!done.ok) {
+      if (shown === undefined) await refill();
+      return done;
+    }
+    const [kept, built, changes] = done.value;
+    open = { id, seat: await moveTo(id), kept, built: built.ok ? built.value : undefined };
+    open.seat.announceChanged(kept.header.revision);
+    const needed = keptBlobs(body);
+    untidy ||= [...keptBlobs(from.body)].some((name) => !needed.has(name));
+    return built.ok ? session(changes) : built;
+  };
+
+  const tidy = async (): Promise<void> => {
+    if (!untidy || open === undefined || !open.seat.isWriter()) return;
+    untidy = false;
+    await tidyStore(parts, keeper);
+  };
+
+  const guarded = async <T>(task: () => Promise<Result<T, AppError>>): Promise<Result<T, AppError>> => {
+    try {
+      return await task();
+    } catch (reason) {
+      const words = storageWords(reason);
+      if (words === undefined) throw reason;
+      return err(words);
+    }
+  };
+
+  return {
+    parts,
+    keeper,
+    engine,
+    inTurn: (task) =>
+      serial(async () => {
+        const result = await guarded(() => task()).catch(async (reason: unknown) => {
+          if (!(reason instanceof EngineDied)) throw reason;
+          return guarded(async () => {
+            await refill();
+            return task();
+          }).catch((again: unknown) => {
+            if (!(again instanceof EngineDied)) throw again;
+            return err(workspaceErrors.engineDied);
+          });
+        });
+        await tidy();
+        return result;
+      }),
+    here: () => open,
+    setInitials: (next) => {
+      initials = next;
+    },
+    sign: (code, details = {}) => ({ at: parts.now(), initials, code, details }),
+    show,
+    session,
+    writable,
+    enact,
+    leave: async () => {
+      await open?.seat.leave();
+      open = undefined;
+    },
+    empty: async () => {
+      if (open !== undefined) open = { ...open, kept: undefined, built: undefined };
+      await parts.forgetEngine();
+    },
+    tidyLater: () => {
+      untidy = true;
+    },
+    onChangedElsewhere: (listener) => {
+      listeners.add(listener);
+      return () => {
+        listeners.delete(listener);
+      };
+    },
+  };
+};
