@@ -1,9 +1,12 @@
 import { parseIsoDate, type IsoDate } from '../../lib/core/iso-date';
 import { openBrowserEngine } from '../../lib/engine/browser';
 import type { Engine } from '../../lib/engine/types';
-import { browserStorage } from '../../lib/storage/browser';
+import { browserStore } from '../../lib/storage/browser/browser-store';
+import { browserTabs } from '../../lib/storage/browser/browser-tabs';
+import { createDatabase } from '../../lib/storage/browser/database';
 import { createWorkspace } from '../../lib/workspace/create-workspace';
-import type { Workspace } from '../../lib/workspace/session';
+import { fromVersionOne } from '../../lib/workspace/from-version-one';
+import type { Workspace } from '../../lib/workspace/workspace';
 
 const ENGINE_FOLDER = '/duckdb-1.32.0/';
 
@@ -16,6 +19,13 @@ const sharedEngine = (): Promise<Engine> => {
     throw error;
   });
   return engine;
+};
+
+/** Ends the engine of the page; the next question starts another. One that died may not answer its own end. */
+const forgetEngine = async (): Promise<void> => {
+  const ending = engine;
+  engine = undefined;
+  await ending?.then((started) => started.close()).catch(() => undefined);
 };
 
 const load = async (path: string): Promise<Response> => {
@@ -34,14 +44,25 @@ const localToday = (): IsoDate => {
   return date;
 };
 
+const now = (): string => new Date().toISOString();
+
+const ID_BYTES = 12;
+
+const randomId = (): string =>
+  [...crypto.getRandomValues(new Uint8Array(ID_BYTES))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+
 /** The workspace of this browser profile. */
 export const createBrowserWorkspace = (): Workspace =>
   createWorkspace({
     engine: sharedEngine,
-    storage: browserStorage(),
+    forgetEngine,
+    store: browserStore(createDatabase((manifest) => fromVersionOne(manifest, now()))),
+    tabs: browserTabs(),
     demo: async () => {
       const [visits, settings] = await Promise.all([load('/demo/visits.csv'), load('/demo/settings.json')]);
-      return { visits: new Uint8Array(await visits.arrayBuffer()), settings: (await settings.json()) as unknown };
+      return { visits: await visits.blob(), settings: (await settings.json()) as unknown };
     },
     today: localToday,
+    now,
+    randomId,
   });

@@ -1,4 +1,4 @@
-import type { Workspace } from '../../lib/workspace/session';
+import type { Workspace } from '../../lib/workspace/workspace';
 
 let started: Promise<Workspace> | undefined;
 

@@ -3,7 +3,7 @@
 import { createContext, use, useCallback, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import type { AppError } from '../../lib/core/app-error';
 import type { Result } from '../../lib/core/result';
-import type { Session, Workspace } from '../../lib/workspace/session';
+import type { Session, Workspace } from '../../lib/workspace/workspace';
 import { asAppError } from './as-app-error';
 import { inTurn } from './in-turn';
 import { useMessages } from './language-provider';
@@ -23,6 +23,16 @@ interface WorkspaceContextValue {
   readonly run: (action: Action) => Promise<AppError | undefined>;
 }
 
+/** Errors after which no clinic is open any more: they take the place of what was on screen. */
+const NOT_OPEN: ReadonlySet<string> = new Set([
+  'locked',
+  'file_missing',
+  'empty_clinic',
+  'no_clinic',
+  'cleared',
+  'engine_died',
+]);
+
 const WorkspaceContext = createContext<WorkspaceContextValue | undefined>(undefined);
 
 /** Opens the clinic once the page is on screen, and holds the open session. */
@@ -34,7 +44,10 @@ export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }
     async (action: Action): Promise<AppError | undefined> => {
       try {
         const result = await inTurn(async () => action(await openWorkspace()));
-        if (!result.ok) return result.error;
+        if (!result.ok) {
+          if (NOT_OPEN.has(result.error.code)) setState({ kind: 'failed', error: result.error });
+          return result.error;
+        }
         setState({ kind: 'open', session: result.value });
         return undefined;
       } catch (reason) {
