@@ -1,6 +1,6 @@
 import type { AppError } from '../core/app-error';
 import { err, ok, type Result } from '../core/result';
-import { mappingErrors } from '../core/messages/en/mapping-errors';
+import { mappingFileErrors } from '../core/messages/en/mapping-file-errors';
 import { COLUMN_BY_NAME } from '../import/columns';
 import { mappingSchema, type Mapping } from '../import/mapping';
 import type { MadeFile } from './table-file';
@@ -29,14 +29,18 @@ const parsedJson = (text: string): unknown => {
 export const readMappingFile = (name: string, text: string, header: readonly string[]): Result<Mapping, AppError> => {
   const parsed = mappingSchema.safeParse(parsedJson(text.replace(/^\uFEFF/, '')));
   if (!parsed.success)
-    return fail('mapping-unreadable', mappingErrors.unreadable(name), mappingErrors.unreadableRemedy);
+    return fail('mapping-unreadable', mappingFileErrors.unreadable(name), mappingFileErrors.unreadableRemedy);
   const mapping = parsed.data;
   const unknown = [...mapping.columns, ...mapping.constants].find(({ to }) => !COLUMN_BY_NAME.has(to));
   if (unknown !== undefined)
-    return fail('mapping-unreadable', mappingErrors.unknownTarget(name, unknown.to), mappingErrors.unreadableRemedy);
+    return fail(
+      'mapping-unreadable',
+      mappingFileErrors.unknownTarget(name, unknown.to),
+      mappingFileErrors.unreadableRemedy,
+    );
   const places = placesIn(mapping.header, header);
   if (places === undefined)
-    return fail('mapping-of-another-header', mappingErrors.otherHeader(name), mappingErrors.otherHeaderRemedy);
+    return fail('mapping-of-another-header', mappingFileErrors.otherHeader(name), mappingFileErrors.otherHeaderRemedy);
   return ok({
     ...mapping,
     header: [...header],

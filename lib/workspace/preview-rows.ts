@@ -19,7 +19,7 @@ export interface PreviewRows {
 export const previewRows = (table: ReadTable, mapping: Mapping, count = 5): PreviewRows => {
   const filled = new Set([...mapping.columns, ...mapping.constants].map(({ to }) => to));
   const places = COLUMNS.flatMap(({ name }, place) => (filled.has(name) ? [place] : []));
-  const mapper = createRowMapper(mapping);
+  const mapper = createRowMapper(mapping, table);
   const headerLine = mapping.headerLine ?? table.profile.headerLine;
   const rows = table.firstRows
     .filter((row) => row.line > headerLine)

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { parseIsoDate } from '../../../lib/core/iso-date';
+import { completedMapping } from '../../../lib/workspace/completed-mapping';
 import { useMessages } from '../../_state/language-provider';
 import { LabelledInput } from '../../_ui/labelled-input';
 import { LabelledSelect } from '../../_ui/labelled-select';
@@ -31,7 +32,7 @@ export const AskColumn = ({ one, question, onMapping }: ColumnQuestionProps<Ques
   const answer = (): void => {
     if (first !== NONE) {
       const from = [Number(first), ...(second === NONE || second === first ? [] : [Number(second)])];
-      onMapping(withSource(one.mapping, { to: question.to }, from));
+      onMapping(completedMapping(one.table, one.mapping, withSource(one.mapping, { to: question.to }, from)));
     } else if (constant.trim() === '') setWrong(words.missing.wrong);
     else if (isDate && parseIsoDate(constant) === undefined) setWrong(words.missing.wrongDate);
     else onMapping(withConstant(one.mapping, question.to, constant.trim()));

@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { wordKey } from '../../../lib/workspace/word-key';
 import { useMessages } from '../../_state/language-provider';
 import { AskForm } from './ask-form';
 import { CellText } from './cell-text';
@@ -21,7 +22,7 @@ export const AskWords = ({ one, question, onMapping }: ColumnQuestionProps<Quest
   const column = sourceName(one.table.profile.header, question.place);
   const target = name({ column: question.to });
   const isSex = question.to === 'sex' || question.to === 'sex_for_equations';
-  const keys = question.words.map(({ word }) => word.trim().toLowerCase());
+  const keys = question.words.map(({ word }) => wordKey(word));
   return (
     <AskForm
       ask={isSex ? words.words.askSex({ column }) : words.words.ask({ column, target })}
@@ -34,7 +35,7 @@ export const AskWords = ({ one, question, onMapping }: ColumnQuestionProps<Quest
     >
       <ul className={mappingStyles.words}>
         {question.words.map(({ word, count }) => {
-          const key = word.trim().toLowerCase();
+          const key = wordKey(word);
           return (
             <li key={word}>
               <span>

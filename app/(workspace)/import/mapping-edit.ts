@@ -2,16 +2,20 @@ import type { ColumnMapping, DateOrder, Mapping } from '../../../lib/import/mapp
 
 type Column = ColumnMapping;
 
-/** Which entry of a mapping: by its target and, in the wide shape, the reading it belongs to. */
+/**
+ * Which entry of a mapping: by its target, in the wide shape the reading it belongs to, and its first source column where
+ * two columns stand for one target.
+ */
 export interface EntryKey {
   readonly to: string;
   readonly reading?: number | undefined;
+  readonly place?: number | undefined;
 }
 
-export const isEntry = (column: Column, key: EntryKey): boolean =>
-  column.to === key.to && column.reading === key.reading;
+const isEntry = (column: Column, key: EntryKey): boolean =>
+  column.to === key.to && column.reading === key.reading && (key.place === undefined || column.from[0] === key.place);
 
-export const keyOf = ({ to, reading }: Column): EntryKey => ({ to, reading });
+export const keyOf = ({ to, reading, from }: Column): EntryKey => ({ to, reading, place: from[0] });
 
 const entryOf = (mapping: Mapping, key: EntryKey): Column | undefined =>
   mapping.columns.find((column) => isEntry(column, key));

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { Mapping } from '../../../lib/import/mapping';
 import type { ReadTable } from '../../../lib/import/plan';
+import { completedMapping } from '../../../lib/workspace/completed-mapping';
 import { useMessages } from '../../_state/language-provider';
 import { withConstant, withFurtherReading, withReadingNumber, withReadingOf, withSource } from './mapping-edit';
 import styles from './mapping-step.module.css';
@@ -25,7 +26,7 @@ export const TargetGroups = ({ table, mapping, onMapping }: TargetGroupsProps) =
   };
   const edits: TargetEdits = {
     onSource: (key, from) => {
-      touch(key.to, withSource(mapping, key, from));
+      touch(key.to, completedMapping(table, mapping, withSource(mapping, key, from)));
     },
     onRead: (key, change) => {
       onMapping(withReadingOf(mapping, key, change));
@@ -34,7 +35,7 @@ export const TargetGroups = ({ table, mapping, onMapping }: TargetGroupsProps) =
       onMapping(withReadingNumber(mapping, key, reading));
     },
     onFurther: (to, place) => {
-      onMapping(withFurtherReading(mapping, to, place));
+      onMapping(completedMapping(table, mapping, withFurtherReading(mapping, to, place)));
     },
     onConstant: (to, value) => {
       touch(to, withConstant(mapping, to, value));

@@ -6,7 +6,7 @@ import type { MappingTarget } from '../../../lib/workspace/mapping-targets';
 import { useMessages } from '../../_state/language-provider';
 import { ConstantField } from './constant-field';
 import { EntryDetails } from './entry-details';
-import type { EntryKey } from './mapping-edit';
+import { keyOf, type EntryKey } from './mapping-edit';
 import type { Sureness } from './mapping-view';
 import { sourceName } from './mapping-view';
 import { RowSelect } from './row-select';
@@ -42,7 +42,7 @@ export const TargetRow = ({ table, target, column, sureness, constant, edits }: 
   const { header, columns } = table.profile;
   const name = words.name({ column: target.name });
   const numbered = column?.reading === undefined ? name : `${name}, ${words.targets.readingN({ n: column.reading })}`;
-  const key = { to: target.name, reading: column?.reading };
+  const key = column === undefined ? { to: target.name } : keyOf(column);
   const sources = header.map((_, place) => ({ value: String(place), label: sourceName(header, place) }));
   const profile = columns.find(({ place }) => place === column?.from[0]);
   const said = sureness === undefined ? (constant === '' ? '' : words.confidence.constant) : words.confidence[sureness];

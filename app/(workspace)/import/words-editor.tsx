@@ -1,5 +1,6 @@
 'use client';
 
+import { wordKey } from '../../../lib/workspace/word-key';
 import { useMessages } from '../../_state/language-provider';
 import { CellText } from './cell-text';
 import styles from './mapping-step.module.css';
@@ -38,7 +39,7 @@ export const WordsEditor = ({ title, choices, found, words, onWords }: WordsEdit
                 label: mapping.canonicalWord[choice] ?? choice,
               }))}
               onChange={(choice) => {
-                onWords({ ...words, [word.trim().toLowerCase()]: choice });
+                onWords({ ...words, [wordKey(word)]: choice });
               }}
             />
           </li>
