@@ -234,14 +234,18 @@ describe('a mapping as a file', () => {
   });
 
   it.each([
-    ['no JSON', 'no', 'mapping-unreadable'],
-    ['something else', '{"a":1}', 'mapping-unreadable'],
+    ['no JSON', 'no', 'mapping_not_json'],
+    ['something else', '{"a":1}', 'mapping_shape'],
     [
       'a column that does not exist',
       mappingFile(mapping({ columns: [{ to: 'mood', from: [0] }] })).text,
-      'mapping-unreadable',
+      'mapping_content',
     ],
-    ['another header', mappingFile(mapping({ header: ['a', 'b'] })).text, 'mapping-of-another-header'],
+    [
+      'another header',
+      mappingFile(mapping({ header: ['a', 'b'], columns: [{ to: 'client_id', from: [0] }] })).text,
+      'mapping_of_another_header',
+    ],
   ])('is refused when it holds %s', (_what, text, code) => {
     const read = readMappingFile('m.json', text, HEADER);
     expect(!read.ok && read.error.code).toBe(code);
