@@ -69,9 +69,22 @@ const readPrecision = async (engine: Engine): Promise<PrecisionInput> => {
 
 const fillThresholds = async (engine: Engine, rows: ReadonlyMap<Level, readonly PrecisionRow[]>): Promise<void> => {
   const values = [...rows].flatMap(([level, levelRows]) =>
-    levelRows.map((row) => [row.measure, level, row.tier, row.twoBetween, row.within, row.factor]),
+    levelRows.map((row) => [
+      row.measure,
+      level,
+      row.tier,
+      row.twoBetween,
+      row.within,
+      row.factor,
+      row.perHeight === true ? 1 : 0,
+      row.perHeight === true && row.sw !== null ? 2 * row.sw ** 2 : 0,
+    ]),
   );
-  await engine.insert('thresholds', ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor'], values);
+  await engine.insert(
+    'thresholds',
+    ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor', 'per_height', 'least'],
+    values,
+  );
 };
 
 /** What building the tables leaves for the questions. */
@@ -80,8 +93,8 @@ export interface BuiltTables {
 }
 
 /**
- * readings → visits, enrolments → pairs, with the error study. Starts from the tables `readings` and
- * `column_resolution`; visits after as-of are not looked at.
+ * readings → visits, enrolments → pairs, with the error study. Starts from the tables `readings`,
+ * `enrolment_rows` and `column_resolution`; visits after as-of are not looked at.
  */
 export const buildTables = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<BuiltTables> => {
   const rules = rulesInForce(settings);

@@ -54,6 +54,7 @@ const number = (row: Row, name: string): number => Number(row[name] ?? 0);
 const lscFor = (precision: readonly PrecisionRow[], measure: string, k1: number, k2: number): number | null => {
   const found = precision.find((entry) => entry.measure === measure);
   if (found === undefined || found.factor === null || found.twoBetween === null || found.within === null) return null;
+  if (found.perHeight === true) return null;
   return found.factor * Math.sqrt(found.twoBetween + found.within * (1 / k1 + 1 / k2));
 };
 

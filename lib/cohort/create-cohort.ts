@@ -15,8 +15,8 @@ import type { Cohort } from './types/cohort';
 import { vectorsOf } from './vectors';
 
 /**
- * Builds the pipeline's tables on an engine that holds `readings` and `column_resolution`, and answers questions on
- * them. As-of is the latest accepted visit's date unless another day is asked for.
+ * Builds the pipeline's tables on an engine that holds `readings`, `enrolment_rows` and `column_resolution`, and answers
+ * questions on them. As-of is the latest accepted visit's date unless another day is asked for.
  */
 export const createCohort = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<Cohort> => {
   const { precision } = await buildTables(engine, settings, asOf);

@@ -7,9 +7,10 @@ import { precisionTier, type PrecisionTier } from '../stats/precision-tier';
 import { thresholdFactor } from '../stats/threshold-factor';
 import { varianceComponents, type VarianceComponents } from '../stats/variance-components';
 import { varianceNotBelowRepositioning } from '../stats/variance-not-below-repositioning';
+import { PUBLISHED_ERROR, PUBLISHED_FOR } from './published-error';
 import type { Settings } from './settings';
 import type { Level } from './types/filter';
-import type { PrecisionRow } from './types/precision-row';
+import type { NoThreshold, PrecisionRow } from './types/precision-row';
 
 /** The error study's sums, as the engine gave them. */
 export interface PrecisionInput {
@@ -35,11 +36,24 @@ const varianceParts = (
 ): readonly [number, number] | null => {
   if (tier === 6) return null;
   if (tier === 3) return [varianceNotBelowRepositioning(entered ?? 0, components?.repositioning), 0];
+  if (tier === 4) return [varianceNotBelowRepositioning(PUBLISHED_ERROR.sd, components?.repositioning), 0];
   if (components === undefined) return null;
   const { between, repositioning } = components;
   if (between === undefined || tier === 5) return [2 * repositioning, 0];
   if (between.replicatesEarnNothing) return [2 * Math.max(between.meanSquare, repositioning), 0];
   return [2 * between.dayToDay, repositioning];
+};
+
+const WHY: Readonly<Record<Settings['errorSource']['kind'], NoThreshold>> = {
+  own: 'not-measured',
+  entered: 'not-measured',
+  published: 'not-published',
+  none: 'not-chosen',
+};
+
+const clientsOf = (tier: PrecisionTier['tier'], id: Measure['id'], input: PrecisionInput): number => {
+  if (tier === 4) return PUBLISHED_ERROR.clients;
+  return numberAt(tier === 5 ? input.within : input.between, `people_${id}`);
 };
 
 const precisionRow = (measure: Measure, input: PrecisionInput, settings: Settings, level: Level): PrecisionRow => {
@@ -63,12 +77,16 @@ const precisionRow = (measure: Measure, input: PrecisionInput, settings: Setting
     betweenClients: numberAt(input.between, `people_${id}`),
     withinDf: sums.dfWithin,
     ...(entered === undefined ? {} : { entered: { df: entered.df } }),
+    ...(settings.errorSource.kind === 'published' && PUBLISHED_FOR.has(id)
+      ? { published: { df: PUBLISHED_ERROR.df } }
+      : {}),
+    ownStudyOnly: settings.errorSource.kind === 'none',
   });
   const parts = varianceParts(chosen.tier, components, entered?.betweenDaySd);
   const base = {
     measure: id,
     tier: chosen.tier,
-    clients: numberAt(chosen.tier === 5 ? input.within : input.between, `people_${id}`),
+    clients: clientsOf(chosen.tier, id, input),
     sw: components === undefined || sums.dfWithin === 0 ? null : Math.sqrt(components.repositioning),
     dfWithin: sums.dfWithin,
     sb: components?.between === undefined ? null : Math.sqrt(components.between.dayToDay),
@@ -76,10 +94,18 @@ const precisionRow = (measure: Measure, input: PrecisionInput, settings: Setting
     dfBetween: sums.dfBetween,
     h: components?.between?.repositioningShare ?? null,
     form: 'sd' as const,
+    ...(chosen.tier === 3 || chosen.tier === 4 ? { outsideDf: chosen.df } : {}),
   };
   if (chosen.tier === 6 || parts === null) {
     const nothing = { factor: null, pe: null, peInterval: null, lsc: null, lscInterval: null, changedPer100: null };
-    return { ...base, ...nothing, provisional: false, twoBetween: null, within: null };
+    return {
+      ...base,
+      ...nothing,
+      provisional: false,
+      twoBetween: null,
+      within: null,
+      why: WHY[settings.errorSource.kind],
+    };
   }
   const [twoBetween, within] = parts;
   const variance = twoBetween + 2 * within;
@@ -89,6 +115,11 @@ const precisionRow = (measure: Measure, input: PrecisionInput, settings: Setting
     chosen.df,
     settings.errorSource.alwaysT && !provisionalOfOneGroup ? 'always-t' : 'conventional',
   );
+  if (chosen.tier === 4 && PUBLISHED_FOR.get(id) === 1) {
+    const unsaid = { pe: null, peInterval: null, lsc: null, lscInterval: null };
+    const published = { factor, twoBetween: 2 * PUBLISHED_ERROR.sd ** 2, within: 0, perHeight: true as const };
+    return { ...base, ...unsaid, ...published, changedPer100: changedPer100(factor, chosen.df), provisional: true };
+  }
   const pe = Math.sqrt(variance / 2);
   const lsc = factor * Math.sqrt(variance);
   return {

@@ -105,7 +105,7 @@ const noFiles = (): Promise<never> =>
 
 /**
  * PostgreSQL 15 or later, for the tests and for a clinic that keeps its readings on a server. It starts from
- * `readings` and `column_resolution`, as DuckDB has imported them. Rejects when the database is not ordered by bytes
+ * `readings`, `enrolment_rows` and `column_resolution`, as DuckDB has imported them. Rejects when the database is not ordered by bytes
  * (collation C, encoding UTF8). Text with a NUL character cannot be stored and is rejected by `insert`.
  */
 export const openPostgresEngine = async (connection: ClientConfig): Promise<Engine> => {

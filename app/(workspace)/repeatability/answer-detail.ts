@@ -9,10 +9,9 @@ export const answerDetail = (row: PrecisionRow | undefined, level: Level, words:
   if (row === undefined || row.tier === 6) return [words.tierLong[6]];
   if (row.tier === 5) return [words.lowerLimitNote];
   const range = row.changedPer100;
+  const basis = { people: row.clients, df: row.outsideDf ?? row.dfBetween, level };
   return [
-    row.tier === 3
-      ? words.basisEntered({ df: row.dfBetween, level })
-      : words.basis({ people: row.clients, df: row.dfBetween, level }),
+    row.tier === 3 ? words.basisEntered(basis) : row.tier === 4 ? words.basisPublished(basis) : words.basis(basis),
     ...(range === null ? [] : [words.changed({ low: range[0], high: range[1] })]),
     ...(row.provisional ? [words.provisionalNote] : []),
     words.overDays,

@@ -9,7 +9,8 @@ import styles from './repeatability-screen.module.css';
 type Words = ReturnType<typeof repeatability>;
 
 /** Degrees of freedom of the component that the threshold's range rests on. */
-export const decisiveDf = (row: PrecisionRow): number => (row.tier === 5 ? row.dfWithin : row.dfBetween);
+export const decisiveDf = (row: PrecisionRow): number =>
+  row.outsideDf ?? (row.tier === 5 ? row.dfWithin : row.dfBetween);
 
 /** The table of the error study. A value is in the unit its row names; files hold SI. */
 export const precisionColumns = (

@@ -13,6 +13,7 @@ export const repeatabilityAnswer = (
   f: Formatters,
 ): string => {
   const value = measure.name;
+  if (row?.perHeight === true) return words.atOwnHeight({ value });
   if (row === undefined || row.tier === 6 || row.lsc === null) return words.noThreshold({ value });
   const quantity = (size: number): string => f.quantity(size, measure.unit, measure.decimals);
   const lsc = quantity(row.lsc);
@@ -22,6 +23,6 @@ export const repeatabilityAnswer = (
     lsc,
     low: row.lscInterval === null ? null : f.value(row.lscInterval[0], measure.unit, measure.decimals),
     high: row.lscInterval === null ? null : f.value(row.lscInterval[1], measure.unit, measure.decimals),
-    own: row.tier !== 3,
+    source: row.tier === 3 ? 'entered' : row.tier === 4 ? 'published' : 'own',
   });
 };

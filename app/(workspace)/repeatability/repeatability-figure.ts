@@ -26,7 +26,10 @@ export const repeatabilityFigure = (
         estimate: row.lsc,
         low: row.lscInterval[0],
         high: row.lscInterval[1],
-        note: words.barNote({ tier: words.tier[row.tier], df: row.tier === 5 ? row.dfWithin : row.dfBetween }),
+        note: words.barNote({
+          tier: words.tier[row.tier],
+          df: row.outsideDf ?? (row.tier === 5 ? row.dfWithin : row.dfBetween),
+        }),
       },
     ];
   }),

@@ -48,8 +48,12 @@ export const beyond = (from: string, to: string, lsc: string): string =>
 /** From this tier on there is no result: own repositioning alone, or nothing. */
 const LOWER_LIMIT_TIER = 5;
 
+/** A published error per height holds at the client's own height, and never gives less than own repositioning (`least`). */
+const betweenOf = (t: string): string => `(CASE WHEN ${t}.per_height = 1
+    THEN GREATEST(${t}.least, ${t}.two_between * 10000E0 / NULLIF(a.height_cm * a.height_cm, 0)) ELSE ${t}.two_between END)`;
+
 const lscOf = (threshold: string, basis: string): string =>
-  `${threshold}.factor * SQRT(${threshold}.two_between + ${threshold}.within_variance * (${reciprocal(`a.${basis}`)} + ${reciprocal(`b.${basis}`)}))`;
+  `${threshold}.factor * SQRT(${betweenOf(threshold)} + ${threshold}.within_variance * (${reciprocal(`a.${basis}`)} + ${reciprocal(`b.${basis}`)}))`;
 
 const joinThreshold = (name: string, measure: string): string =>
   `LEFT JOIN thresholds AS ${name} ON ${name}.measure = '${measure}' AND ${name}.level = f.level`;

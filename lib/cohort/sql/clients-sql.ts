@@ -6,7 +6,8 @@ export const completedYears = (birth: string, at: string): string =>
 
 /**
  * One row per client: the sex coding of most visits (ties: the first), the birth date of most rows (where there is
- * none, a birth year stands for 1 July), the median of the measured adult heights, one a visit (its first reading's), as series height.
+ * none, a birth year stands for 1 July), the median of the measured adult heights, one a visit (its first reading's), as series height. What the readings leave empty
+ * about a person the enrolment tables fill.
  */
 export const clientsStatement = `CREATE OR REPLACE TABLE clients AS
 WITH seen AS (
@@ -29,13 +30,27 @@ names AS (
   SELECT client_key, MIN(client_id) AS client_id, MAX(family_name) AS family_name, MAX(given_name) AS given_name
   FROM seen GROUP BY client_key
 ),
+enrolled AS (
+  SELECT e.client_key, MAX(e.family_name) AS family_name, MAX(e.given_name) AS given_name,
+    MIN(e.birth_date) AS birth_date, MIN(e.birth_year) AS birth_year
+  FROM enrolment_rows AS e GROUP BY e.client_key
+),
+enrolled_sexes AS (
+  SELECT e.client_key, COALESCE(e.sex_for_equations, e.sex) AS coding, ROW_NUMBER() OVER (
+    PARTITION BY e.client_key ORDER BY COUNT(*) DESC, MIN(e.enrolment_row)) AS place
+  FROM enrolment_rows AS e WHERE COALESCE(e.sex_for_equations, e.sex) IN ('F', 'M')
+  GROUP BY e.client_key, COALESCE(e.sex_for_equations, e.sex)
+),
 known AS (
-  SELECT n.client_key, n.client_id, n.family_name, n.given_name,
-    COALESCE(a.sex, s.coding) AS sex, COALESCE(a.birth_date, b.birth_ref) AS birth_ref,
-    CASE WHEN a.birth_date IS NULL AND b.exact IS NULL THEN b.born_in END AS born_in
+  SELECT n.client_key, n.client_id, COALESCE(n.family_name, e.family_name) AS family_name,
+    COALESCE(n.given_name, e.given_name) AS given_name, COALESCE(a.sex, s.coding, es.coding) AS sex,
+    COALESCE(a.birth_date, b.exact, e.birth_date, b.birth_ref, MAKE_DATE(e.birth_year, 7, 1)) AS birth_ref,
+    CASE WHEN COALESCE(a.birth_date, b.exact, e.birth_date) IS NULL THEN COALESCE(b.born_in, e.birth_year) END AS born_in
   FROM names AS n
   LEFT JOIN sexes AS s ON s.client_key = n.client_key AND s.place = 1
   LEFT JOIN births AS b ON b.client_key = n.client_key AND b.place = 1
+  LEFT JOIN enrolled AS e ON e.client_key = n.client_key
+  LEFT JOIN enrolled_sexes AS es ON es.client_key = n.client_key AND es.place = 1
   LEFT JOIN client_answers AS a ON a.client_id = n.client_id
 ),
 aged AS (

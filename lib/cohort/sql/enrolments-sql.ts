@@ -1,16 +1,24 @@
 import { BASES } from '../basis';
 
 /**
- * Enrolments with their baseline: the last visit in [start − 30 days, start], else the first in (start, start + 7 days]
+ * Enrolments, as the readings and the enrolment tables state them, with their baseline: the last visit in [start − 30 days, start], else the first in (start, start + 7 days]
  * (late), without a start the first visit; by date alone. `latest_<basis>` is the last visit on a later day, up to the
  * end of the program or as-of, that holds the basis. Clients without any program stand under the check-ups.
  */
 export const enrolmentsStatements: readonly string[] = [
   `CREATE OR REPLACE TABLE enrolments AS
-WITH stated AS (
-  SELECT r.client_key, r.program, r.program_start, MAX(r.program_end) AS program_end, MAX(r.end_reason) AS end_reason
+WITH statements AS (
+  SELECT r.client_key, r.program, r.program_start, r.program_end, r.end_reason
   FROM readings AS r CROSS JOIN params AS p
-  WHERE r.program IS NOT NULL AND r.visit_date <= p.as_of GROUP BY r.client_key, r.program, r.program_start
+  WHERE r.program IS NOT NULL AND r.visit_date <= p.as_of
+  UNION ALL
+  SELECT e.client_key, e.program, e.program_start, e.program_end, e.end_reason
+  FROM enrolment_rows AS e JOIN clients AS c ON c.client_key = e.client_key CROSS JOIN params AS p
+  WHERE e.program_start IS NULL OR e.program_start <= p.as_of
+),
+stated AS (
+  SELECT client_key, program, program_start, MAX(program_end) AS program_end, MAX(end_reason) AS end_reason
+  FROM statements GROUP BY client_key, program, program_start
 ),
 dated AS (
   SELECT s.*, COUNT(s.program_start) OVER whole AS starts, MAX(s.program_start) OVER whole AS last_start,

@@ -3,7 +3,7 @@ export const settingsTables: readonly string[] = [
   'CREATE OR REPLACE TABLE params (as_of DATE, monday DATE, check_ups TEXT)',
   'CREATE OR REPLACE TABLE procedures (site TEXT, from_date DATE, to_date DATE, mask INTEGER)',
   'CREATE OR REPLACE TABLE client_answers (client_id TEXT, sex TEXT, birth_date DATE)',
-  'CREATE OR REPLACE TABLE thresholds (measure TEXT, level INTEGER, tier INTEGER, two_between DOUBLE PRECISION, within_variance DOUBLE PRECISION, factor DOUBLE PRECISION)',
+  'CREATE OR REPLACE TABLE thresholds (measure TEXT, level INTEGER, tier INTEGER, two_between DOUBLE PRECISION, within_variance DOUBLE PRECISION, factor DOUBLE PRECISION, per_height INTEGER, least DOUBLE PRECISION)',
   'CREATE OR REPLACE TABLE expected_change (program TEXT, measure TEXT, per_kg DOUBLE PRECISION)',
   `CREATE OR REPLACE TABLE filter (purpose INTEGER, level INTEGER, rank_limit INTEGER, program TEXT, site TEXT, sex TEXT,
   age_from INTEGER, age_to INTEGER, client_key INTEGER)`,

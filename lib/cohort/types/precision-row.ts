@@ -1,7 +1,13 @@
 import type { AnyMeasureId } from '../../measures/measure-id';
 
-/** Where a threshold comes from, statistics §3: 1 own between-day … 6 none. Tier 4 is not offered yet. */
-export type Tier = 1 | 2 | 3 | 5 | 6;
+/** Where a threshold comes from, statistics §3: 1 own between-day … 4 published, not the clinic's own … 6 none. */
+export type Tier = 1 | 2 | 3 | 4 | 5 | 6;
+
+/**
+ * Why a value has no threshold: too little was measured here; the published error says nothing about this value; it was
+ * answered that there is none before an own study.
+ */
+export type NoThreshold = 'not-measured' | 'not-published' | 'not-chosen';
 
 /** The error of one value. Symbols as in the computation's description: variances, SDs in the value's unit. */
 export interface PrecisionRow {
@@ -31,4 +37,10 @@ export interface PrecisionRow {
   /** V(k₁,k₂) = twoBetween + within · (1/k₁ + 1/k₂); null where there is no threshold. */
   readonly twoBetween: number | null;
   readonly within: number | null;
+  /** Tier 4, a value per height: `twoBetween` is that of the impedance and is divided by the client's own height (m) squared. */
+  readonly perHeight?: true;
+  /** Degrees of freedom of an error from outside (tiers 3 and 4). */
+  readonly outsideDf?: number;
+  /** Where there is no threshold. */
+  readonly why?: NoThreshold;
 }

@@ -4,11 +4,20 @@ import type { Formatters } from '../../formatters';
 export const repeatability = (f: Formatters) => ({
   title: 'Repeatability',
   question: 'How large must a change be here?',
-  answer: (p: { value: string; lsc: string; low: string | null; high: string | null; own: boolean }) => {
+  answer: (p: {
+    value: string;
+    lsc: string;
+    low: string | null;
+    high: string | null;
+    source: 'own' | 'entered' | 'published';
+  }) => {
     const range = p.low === null || p.high === null ? '' : ` (${p.low} to ${p.high})`;
-    return p.own
-      ? `A change of ${p.value} must reach ${p.lsc}${range} to be more than this clinic’s own measurement error.`
-      : `A change of ${p.value} must reach ${p.lsc}${range} to be more than the error this clinic entered.`;
+    const error = {
+      own: 'this clinic’s own measurement error',
+      entered: 'the error this clinic entered',
+      published: 'a published error, which is not this clinic’s own',
+    }[p.source];
+    return `A change of ${p.value} must reach ${p.lsc}${range} to be more than ${error}.`;
   },
   lowerLimit: (p: { value: string; lsc: string }) =>
     `A change of ${p.value} must be larger than ${p.lsc}; how much larger is not known here yet.`,
@@ -17,6 +26,10 @@ export const repeatability = (f: Formatters) => ({
     `From ${f.plural(p.people, '# person', '# people')} measured again on another day (${f.number(p.df)} degrees of freedom); two-sided, ${f.number(p.level)} %, one reading at each end.`,
   basisEntered: (p: { df: number; level: number }) =>
     `From a value entered in the settings (${f.number(p.df)} degrees of freedom); two-sided, ${f.number(p.level)} %, one reading at each end.`,
+  atOwnHeight: (p: { value: string }) =>
+    `How large a change of ${p.value} must be depends on the client’s height: a published error of the impedance, which is not this clinic’s own, is divided by it.`,
+  basisPublished: (p: { people: number; df: number; level: number }) =>
+    `From a published study of ${f.plural(p.people, '# person', '# people')} (${f.number(p.df)} degrees of freedom), not from this clinic; two-sided, ${f.number(p.level)} %, one reading at each end.`,
   changed: (p: { low: number; high: number }) =>
     `Of 100 people who did not change, between ${f.number(p.low)} and ${f.number(p.high)} would be called changed.`,
   overDays: 'Measured over days, not months: slower natural variation is not in it.',
@@ -24,6 +37,7 @@ export const repeatability = (f: Formatters) => ({
     1: 'own, between days',
     2: 'own, between days',
     3: 'entered by the clinic',
+    4: 'published, not your clinic',
     5: 'own, repositioning only (lower limit)',
     6: 'none',
   },
@@ -31,6 +45,7 @@ export const repeatability = (f: Formatters) => ({
     1: 'From people measured again on another day, with 30 or more degrees of freedom.',
     2: 'From people measured again on another day, with 10 to 29 degrees of freedom: provisional, with the wider t factor.',
     3: 'A between-day error that the clinic entered, with its degrees of freedom.',
+    4: 'A published between-day error of the impedance at 50 kHz: 14 Ω, 12 healthy older people measured four times within two months (J Gerontol 1997;52A:M137–M141). Not your clinic, provisional. It says nothing about values that also depend on weight, reactance or age.',
     5: 'From readings repeated at one visit after stepping off. A lower limit: larger than or within repositioning error, no result, on no list.',
     6: 'No error study holds this value, so no change of it is judged.',
   },
