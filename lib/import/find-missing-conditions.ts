@@ -5,17 +5,15 @@ import type { ImportAnswers } from './import-input';
 import type { MissingConditions } from './plan';
 
 /** A month of a site as the pipeline sees it: a condition is recorded there when any reading of the month holds it. */
-const monthsQuery = (prefix: string): string => `SELECT t.site,
-  EXTRACT(YEAR FROM t.v_visit_date) * 12 + EXTRACT(MONTH FROM t.v_visit_date) AS calendar_month,
-  CAST(MIN(t.v_visit_date) AS VARCHAR) AS from_date, CAST(MAX(t.v_visit_date) AS VARCHAR) AS to_date,
-  COUNT(DISTINCT CONCAT(COALESCE(a.client, t.client_id), CHR(31), t.visit_date)) AS visits,
-  ${CONDITION_COLUMNS.map((name) => `COUNT(t.v_${name}) AS ${name}`).join(', ')}
-FROM ${prefix}typed AS t
-JOIN ${prefix}status AS s ON s.file_no = t.file_no AND s.line_no = t.line_no AND s.part_no = t.part_no AND s.status = 'accepted'
-JOIN ${prefix}files AS f ON f.file_no = t.file_no AND f.is_enrolment = 0
-LEFT JOIN ${prefix}aliases AS a ON a.id = t.client_id
-GROUP BY t.site, EXTRACT(YEAR FROM t.v_visit_date) * 12 + EXTRACT(MONTH FROM t.v_visit_date)
-ORDER BY t.site NULLS FIRST, calendar_month`;
+const monthsQuery = (
+  prefix: string,
+): string => `SELECT site, EXTRACT(YEAR FROM visit_date) * 12 + EXTRACT(MONTH FROM visit_date) AS calendar_month,
+  CAST(MIN(visit_date) AS VARCHAR) AS from_date, CAST(MAX(visit_date) AS VARCHAR) AS to_date,
+  COUNT(DISTINCT CONCAT(client, CHR(31), visit_date)) AS visits,
+  ${CONDITION_COLUMNS.map((name) => `COUNT(${name}) AS ${name}`).join(', ')}
+FROM ${prefix}accepted WHERE is_enrolment = 0
+GROUP BY site, EXTRACT(YEAR FROM visit_date) * 12 + EXTRACT(MONTH FROM visit_date)
+ORDER BY site NULLS FIRST, calendar_month`;
 
 const covers = (
   procedure: ImportAnswers['procedures'][number],

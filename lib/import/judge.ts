@@ -2,6 +2,7 @@ import type { AppError } from '../core/app-error';
 import { parseIsoDate, type IsoDate } from '../core/iso-date';
 import { err, ok, type Result } from '../core/result';
 import type { Engine, Row } from '../engine/types';
+import { acceptedStatement } from './accepted-sql';
 import { emptyTables } from './cells-sql';
 import { CONDITION_COLUMNS } from './columns';
 import { fileErrors } from './file-errors';
@@ -18,19 +19,20 @@ import { statusStatements } from './status-sql';
 
 export type { ImportInput, JudgeOptions } from './import-input';
 
-const countsQuery = (prefix: string): string => `SELECT COUNT(*) AS n,
-  ${['accepted', 'held', 'duplicate', 'refused', 'set-aside', 'erased'].map((status) => `COUNT(*) FILTER (WHERE s.status = '${status}') AS ${status.replace('-', '_')}`).join(', ')},
-  COUNT(*) FILTER (WHERE s.status = 'accepted' AND f.is_enrolment = 1) AS enrolments,
-  COUNT(DISTINCT CASE WHEN s.status = 'accepted' AND f.is_enrolment = 0 THEN COALESCE(a.client, t.client_id) END) AS clients,
-  MIN(CASE WHEN s.status = 'accepted' AND f.is_enrolment = 0 THEN t.v_visit_date END) AS first_visit,
-  MAX(CASE WHEN s.status = 'accepted' AND f.is_enrolment = 0 THEN t.v_visit_date END) AS last_visit,
-  COUNT(DISTINCT CASE WHEN s.status = 'accepted' AND f.is_enrolment = 0 AND t.v_visit_purpose = 'precision'
-    THEN CONCAT(COALESCE(a.client, t.client_id), CHR(31), t.visit_date) END) AS precision_visits,
-  COUNT(*) FILTER (WHERE s.status = 'accepted' AND t.v_r_ohm IS NOT NULL AND t.v_xc_ohm IS NOT NULL) AS with_impedance
-FROM ${prefix}status AS s
-JOIN ${prefix}typed AS t ON t.file_no = s.file_no AND t.line_no = s.line_no AND t.part_no = s.part_no
-JOIN ${prefix}files AS f ON f.file_no = s.file_no
-LEFT JOIN ${prefix}aliases AS a ON a.id = t.client_id`;
+const STATUSES = ['accepted', 'held', 'duplicate', 'refused', 'set-aside', 'erased'];
+
+const countsQuery = (prefix: string): string => `WITH statuses AS (
+  SELECT COUNT(*) AS n, ${STATUSES.map((status) => `COUNT(*) FILTER (WHERE status = '${status}') AS ${status.replace('-', '_')}`).join(', ')}
+  FROM ${prefix}status
+)
+SELECT s.*, COUNT(*) FILTER (WHERE a.is_enrolment = 1) AS enrolments,
+  COUNT(DISTINCT CASE WHEN a.is_enrolment = 0 THEN a.client END) AS clients,
+  MIN(CASE WHEN a.is_enrolment = 0 THEN a.visit_date END) AS first_visit,
+  MAX(CASE WHEN a.is_enrolment = 0 THEN a.visit_date END) AS last_visit,
+  COUNT(DISTINCT CASE WHEN a.is_enrolment = 0 AND a.visit_purpose = 'precision' THEN CONCAT(a.client, CHR(31), a.visit_date) END) AS precision_visits,
+  COUNT(*) FILTER (WHERE a.has_impedance = 1) AS with_impedance
+FROM statuses AS s LEFT JOIN ${prefix}accepted AS a ON TRUE
+GROUP BY ALL`;
 
 const filesQuery = (prefix: string): string => `SELECT file_no, COUNT(*) AS n,
   ${CONDITION_COLUMNS.map((name) => `COUNT(${name}) AS ${name}`).join(', ')}
@@ -70,7 +72,7 @@ export const judge = async (
   const loaded = await loadRows(engine, inputs, options);
   await fillErased(engine, options);
   const bytes = inputs.reduce((total, input) => total + input.bytes, 0);
-  for (const statement of statusStatements(prefix)) {
+  for (const statement of [...statusStatements(prefix), acceptedStatement(prefix)]) {
     signal?.throwIfAborted();
     onProgress?.({ step: 'judging', file: '', bytes, totalBytes: bytes, rows: 0 });
     await engine.run(statement);
@@ -90,6 +92,9 @@ export const judge = async (
   const count = (name: string): number => Number(counts?.[name] ?? 0);
   const date = (name: string): IsoDate | null => parseIsoDate(String(counts?.[name] ?? '')) ?? null;
   const { findings, count: findingCount, warnings, corrected } = await findFindings(engine, prefix, inputs, signal);
+  const people = await findPeople(engine, prefix, answers, signal);
+  const missingConditions = await findMissingConditions(engine, prefix, answers, signal);
+  await engine.run(`DROP TABLE ${prefix}accepted`);
   return ok({
     files: usable.map((table) => plannedFile(table, perFile.get(table.fileNo))),
     failedFiles,
@@ -106,9 +111,9 @@ export const judge = async (
     enrolments: count('enrolments'),
     findings,
     findingCount,
-    people: await findPeople(engine, prefix, answers, signal),
+    people,
     readings: await findReadingQuestions(engine, prefix, inputs, signal),
-    missingConditions: await findMissingConditions(engine, prefix, answers, signal),
+    missingConditions,
     clients: count('clients'),
     firstVisit: date('first_visit'),
     lastVisit: date('last_visit'),

@@ -199,10 +199,12 @@ export const loadRows = async (
     );
     await engine.insert(
       `${prefix}files`,
-      ['file_no', 'sha256', 'table_name', 'unknown_columns', 'is_enrolment', 'imported_on'],
+      ['file_no', 'source', 'file_name', 'sha256', 'table_name', 'unknown_columns', 'is_enrolment', 'imported_on'],
       [
         [
           fileNo,
+          input.source,
+          input.name,
           input.sha256,
           input.table.name,
           createRowMapper(input.mapping, input.table).unknownColumns.join('\u001F'),

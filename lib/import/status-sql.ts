@@ -47,8 +47,9 @@ SELECT order_no FROM ranked WHERE copy_no > 1 AND (state <> 'refused' OR best_st
 /** Rows that a corrected one stands for: `corrects_row` names file, line and part. The best and latest of such rows stays. */
 const replacedStatement = (prefix: string): string => `CREATE OR REPLACE TABLE ${prefix}replaced AS
 WITH stated AS (
-  SELECT s.order_no, SPLIT_PART(c.corrects_row, ':', 1) AS file_hash, TRY_CAST(SPLIT_PART(c.corrects_row, ':', 2) AS INTEGER) AS line_no,
-    TRY_CAST(SPLIT_PART(c.corrects_row, ':', 3) AS INTEGER) AS part_no, SPLIT_PART(c.corrects_row, ':', 4) AS table_name
+  SELECT s.order_no, REPLACE(SPLIT_PART(c.corrects_row, ':', 1), 'row ', '') AS file_hash,
+    TRY_CAST(SPLIT_PART(c.corrects_row, ':', 2) AS INTEGER) AS line_no,
+    TRY_CAST(SPLIT_PART(c.corrects_row, ':', 3) AS INTEGER) AS part_no, REGEXP_EXTRACT(c.corrects_row, '^[^:]*:[^:]*:[^:]*:(.*)$', 1) AS table_name
   FROM ${prefix}cells AS c JOIN ${prefix}row_state AS s ON ${at('s', 'c')}
   WHERE c.corrects_row IS NOT NULL AND s.state <> 'erased'
 ),

@@ -1,10 +1,17 @@
-import { afterAll, beforeAll } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import type { AppError } from '../../lib/core/app-error';
 import { parseIsoDate, type IsoDate } from '../../lib/core/iso-date';
 import type { Result } from '../../lib/core/result';
 import { openNodeEngine } from '../../lib/engine/node';
-import type { Engine } from '../../lib/engine/types';
-import { judge, type JudgeOptions } from '../../lib/import/judge';
+import type { Engine, Row } from '../../lib/engine/types';
+import { NO_ANSWERS, type ImportInput, type JudgeOptions } from '../../lib/import/import-input';
+import { inputsOf, type OpenedInputs } from '../../lib/import/inputs-of';
+import { COLUMN_BY_NAME } from '../../lib/import/columns';
+import { sha256 as digest } from '../../lib/core/sha256';
+import { canonicalMapping } from '../../lib/import/canonical-mapping';
+import { judge } from '../../lib/import/judge';
+import { openTables } from '../../lib/import/open-tables';
+import { profileTable } from '../../lib/import/profile-table';
 import type { Finding, ImportPlan } from '../../lib/import/plan';
 
 export const day = (text: string): IsoDate => {
@@ -32,17 +39,83 @@ export const useEngine = (): (() => Engine) => {
 
 export type Options = Partial<Omit<JudgeOptions, 'prefix'>>;
 
+export interface TestFile {
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/** The tables of a file with canonical headings, every cell as it stands; undefined for any other file. */
+const asItStands = async (
+  name: string,
+  blob: Blob,
+  importedOn: IsoDate,
+): Promise<readonly ImportInput[] | undefined> => {
+  const opened = await openTables(name, blob);
+  if (!opened.ok) return undefined;
+  const inputs: ImportInput[] = [];
+  for (const table of opened.value) {
+    const { header, headerLine, rows } = await profileTable(table);
+    const names = header.map((cell) => cell.toLowerCase());
+    if (rows === 0 || !names.includes('client_id') || !names.includes('visit_date')) return undefined;
+    if (names.some((column, place) => COLUMN_BY_NAME.has(column) && names.indexOf(column) !== place)) return undefined;
+    const mapping = canonicalMapping(header, headerLine);
+    const sha256 = await digest(new Uint8Array(await blob.arrayBuffer()));
+    inputs.push({ source: `${name}/`, name, sha256, bytes: blob.size, table, mapping, isNew: true, importedOn });
+  }
+  return inputs;
+};
+
+/** The tables of files: canonical ones are read as they stand, without any conversion, others as import suggests. */
+export const inputsOfFiles = async (files: readonly TestFile[], importedOn: IsoDate = TODAY): Promise<OpenedInputs> => {
+  const inputs: ImportInput[] = [];
+  const failedFiles: OpenedInputs['failedFiles'][number][] = [];
+  for (const { name, content } of files) {
+    const blob = new Blob([typeof content === 'string' ? content : new Uint8Array(content)]);
+    const plain = await asItStands(name, blob, importedOn);
+    const read = plain === undefined ? await inputsOf([{ name, blob }], { importedOn }) : undefined;
+    inputs.push(...(plain ?? read?.inputs ?? []));
+    failedFiles.push(...(read?.failedFiles ?? []));
+  }
+  return { inputs, failedFiles };
+};
+
+/** A judgement without any decision of a person. */
+export const PLAIN: JudgeOptions = {
+  today: TODAY,
+  answers: NO_ANSWERS,
+  corrections: [],
+  setAside: [],
+  erased: null,
+  prefix: 'test_',
+};
+
+/** What import makes of files. */
+export const judgeFiles = async (
+  engine: Engine,
+  files: readonly TestFile[],
+  options: Options = {},
+): Promise<Result<ImportPlan, AppError>> => {
+  const { inputs, failedFiles } = await inputsOfFiles(files, options.today);
+  return judge(engine, inputs, { ...PLAIN, failedFiles, ...options });
+};
+
 /** What import makes of a file. */
 export const judgeFile = (
   engine: Engine,
   content: string | Uint8Array,
   options: Options = {},
-): Promise<Result<ImportPlan, AppError>> =>
-  judge(
-    engine,
-    [{ name: 'visits.csv', bytes: typeof content === 'string' ? new TextEncoder().encode(content) : content }],
-    { today: TODAY, answers: { aliases: [], farOff: [] }, prefix: 'test_', ...options },
-  );
+): Promise<Result<ImportPlan, AppError>> => judgeFiles(engine, [{ name: 'visits.csv', content }], options);
+
+/** The plan of files that can be read. */
+export const planOfFiles = async (
+  engine: Engine,
+  files: readonly TestFile[],
+  options: Options = {},
+): Promise<ImportPlan> => {
+  const result = await judgeFiles(engine, files, options);
+  if (!result.ok) throw new Error(`${result.error.code}: ${result.error.message}`);
+  return result.value;
+};
 
 /** The plan of a file that can be read. */
 export const planOf = async (
@@ -71,3 +144,36 @@ export const planOfRow = (engine: Engine, cells: Readonly<Record<string, string>
 
 export const codes = (plan: ImportPlan): readonly string[] =>
   plan.findings.map((finding: Finding) => `${finding.kind} ${finding.code} ${finding.column}`.trim());
+
+/** A row among others that are judged together, for judging a file is most of the time of judging a row. */
+export interface JudgedRow {
+  /** The row's state, and what is said of it. */
+  verdict(): Promise<string>;
+  /** A cell as its type. */
+  typed(column: string): Promise<unknown>;
+}
+
+/** Collects rows, each of a client of its own, and judges them as one file when the first is asked for. */
+export const judgedTogether = (engine: () => Engine): ((cells: Readonly<Record<string, string>>) => JudgedRow) => {
+  const rows: Readonly<Record<string, string>>[] = [];
+  let judged: Promise<{ readonly plan: ImportPlan; readonly typed: readonly Row[] }> | undefined;
+  const judgeAll = async () => {
+    const plan = await planOf(engine(), csv(rows));
+    const typed = await engine().query(`SELECT t.*, s.status FROM test_typed AS t
+JOIN test_status AS s ON s.file_no = t.file_no AND s.line_no = t.line_no AND s.part_no = t.part_no ORDER BY t.line_no`);
+    expect(typed).toHaveLength(rows.length);
+    return { plan, typed };
+  };
+  return (cells) => {
+    const index = rows.length;
+    rows.push({ ...ROW, client_id: `C-${String(index)}`, ...cells });
+    return {
+      verdict: async () => {
+        const { plan, typed } = await (judged ??= judgeAll());
+        const findings = plan.findings.filter((finding) => finding.line === index + 2);
+        return [String(typed[index]?.['status']), ...codes({ ...plan, findings })].join('; ');
+      },
+      typed: async (column) => (await (judged ??= judgeAll())).typed[index]?.[`v_${column}`],
+    };
+  };
+};

@@ -3,7 +3,11 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { judgeFile, planOf, useEngine } from './judged';
+import { canonicalMapping } from '../../lib/import/canonical-mapping';
+import { inputsOf } from '../../lib/import/inputs-of';
+import { judge } from '../../lib/import/judge';
+import type { Mapping } from '../../lib/import/mapping';
+import { judgeFile, PLAIN, planOf, TODAY, useEngine } from './judged';
 
 const spreadsheetIsInstalled = ((): boolean => {
   try {
@@ -45,6 +49,13 @@ const workbook = (
 <table:table-row>${[text('C-2'), date('2025-03-05', dateStyle), number(81), number(480), text('größer; a | b')].join('')}</table:table-row>
 </table:table></office:spreadsheet></office:body></office:document>`;
 
+const ROWS = [
+  { v_visit_date: '2025-03-04', v_weight_kg: 70.5, v_r_ohm: 512.4, note: 'Zoë, “two”' },
+  { v_visit_date: '2025-03-05', v_weight_kg: 81, v_r_ohm: 480, note: 'größer; a | b' },
+];
+const typedRows = () =>
+  engine().query('SELECT v_visit_date, v_weight_kg, v_r_ohm, note FROM test_typed ORDER BY line_no');
+
 // Tokens of the CSV filter: separator, text mark, character set (76 UTF-8, 1 Windows-1252, 65535 UTF-16), first line, formats, language, quote all, as shown.
 const filter = (separator: number, characterSet: number): string =>
   `csv:Text - txt - csv (StarCalc):${String(separator)},34,${String(characterSet)},1,,0,false,true`;
@@ -64,22 +75,25 @@ describe.skipIf(!spreadsheetIsInstalled)('a file that a spreadsheet wrote', () =
     writeFileSync(path, content);
     return path;
   };
+  let book = '';
   beforeAll(() => {
     folder = mkdtempSync(join(tmpdir(), 'driftline-sheet-'));
+    book = convert(written('book', workbook('iso', 'point')), 'xlsx');
   });
   afterAll(() => {
     rmSync(folder, { recursive: true, force: true });
   });
 
-  test('as a workbook is refused with the remedy to save it as CSV', async () => {
-    for (const kind of ['xlsx', 'ods']) {
-      const result = await judgeFile(engine(), readFileSync(convert(written('book', workbook('iso', 'point')), kind)));
-      expect(result.ok).toBe(false);
-      expect(!result.ok && [result.error.code, result.error.remedy]).toEqual([
-        'zip',
-        expect.stringContaining('save the sheet with the visits as CSV'),
-      ]);
-    }
+  test('as a workbook gives the rows of its sheet, typed', async () => {
+    const plan = await planOf(engine(), readFileSync(book));
+    expect([plan.files[0]?.format, plan.rows, plan.accepted, plan.findings.length]).toEqual(['XLSX', 2, 2, 0]);
+    expect(await typedRows()).toEqual(ROWS);
+  });
+
+  test('as an OpenDocument workbook is refused, with a remedy', async () => {
+    const result = await judgeFile(engine(), readFileSync(convert(written('other', workbook('iso', 'point')), 'ods')));
+    expect(result.ok).toBe(false);
+    expect(!result.ok && result.error.remedy).toMatch(/Nothing was changed\.$/);
   });
 
   test.each([
@@ -88,34 +102,40 @@ describe.skipIf(!spreadsheetIsInstalled)('a file that a spreadsheet wrote', () =
     ['tabs, Windows-1252', 9, 1, '\t', 'Windows-1252'],
     ['semicolons, UTF-16', 59, 65535, ';', 'UTF-16LE'],
   ])('as CSV from a workbook is understood: %s', async (_, separator, characterSet, delimiter, encoding) => {
-    const book = convert(
-      written(`sheet-${String(separator)}-${String(characterSet)}`, workbook('iso', 'point')),
-      'xlsx',
-    );
     const plan = await planOf(engine(), readFileSync(convert(book, filter(separator, characterSet))));
     expect([plan.files[0]?.delimiter, plan.files[0]?.encoding]).toEqual([delimiter, encoding]);
     expect([plan.rows, plan.accepted, plan.findings.length]).toEqual([2, 2, 0]);
-    expect(
-      await engine().query('SELECT v_visit_date, v_weight_kg, v_r_ohm, note FROM test_typed ORDER BY line_no'),
-    ).toEqual([
-      { v_visit_date: '2025-03-04', v_weight_kg: 70.5, v_r_ohm: 512.4, note: 'Zoë, “two”' },
-      { v_visit_date: '2025-03-05', v_weight_kg: 81, v_r_ohm: 480, note: 'größer; a | b' },
-    ]);
+    expect(await typedRows()).toEqual(ROWS);
   });
 
-  test('whose dates became 04/03/2025 and decimals 512,4 is refused cell by cell, with a remedy, never guessed', async () => {
+  test('whose dates became 04/03/2025 and decimals 512,4 asks, guesses nothing, and is read once it is told', async () => {
     const path = convert(written('local', workbook('local', 'comma')), filter(59, 76));
     expect(readFileSync(path, 'utf8')).toContain('C-1;04/03/2025;70,5;512,4');
-    const plan = await planOf(engine(), readFileSync(path));
-    expect([plan.rows, plan.refused]).toEqual([2, 2]);
+    const file = { name: 'visits.csv', blob: new Blob([readFileSync(path)]) };
+    const undecided = await inputsOf([file], { importedOn: TODAY });
+    expect(undecided.inputs).toEqual([]);
+    expect(undecided.failedFiles.map(({ error }) => [error.code, error.message])).toEqual([
+      ['mapping_needed', expect.stringContaining('“visit_date”')],
+    ]);
+    const unread = await planOf(engine(), readFileSync(path));
     expect(
-      plan.findings.filter(({ line }) => line === 2).map(({ column, value, code }) => [column, value, code]),
+      unread.findings.filter(({ line }) => line === 2).map(({ column, value, code }) => [column, value, code]),
     ).toEqual([
       ['visit_date', '04/03/2025', 'unreadable_date'],
       ['r_ohm', '512,4', 'unreadable_number'],
       ['weight_kg', '70,5', 'unreadable_number'],
     ]);
-    for (const { remedy } of plan.findings)
-      expect(remedy).toContain('export again and import that file without opening it first');
+    for (const { remedy } of unread.findings) expect(remedy).toContain('Say in the mapping of this column');
+    const told = canonicalMapping(['client_id', 'visit_date', 'weight_kg', 'r_ohm', 'note'], 1);
+    const mapping: Mapping = {
+      ...told,
+      columns: told.columns.map((column) =>
+        column.to === 'visit_date' ? { ...column, dateOrder: 'dmy' } : { ...column, decimal: ',' },
+      ),
+    };
+    const { inputs } = await inputsOf([file], { importedOn: TODAY, mappings: [mapping] });
+    const plan = await judge(engine(), inputs, PLAIN);
+    expect(plan.ok && [plan.value.accepted, plan.value.findings.length]).toEqual([2, 0]);
+    expect(await typedRows()).toEqual(ROWS);
   });
 });

@@ -33,7 +33,7 @@ export const findingWords = {
   unreadableDate: (column: string) =>
     text(
       `${column} is not a date of the form YYYY-MM-DD, from 1800 on.`,
-      'Write dates as YYYY-MM-DD, for example 2025-03-04. A spreadsheet may have rewritten them, and day and month cannot be told apart afterwards: export again and import that file without opening it first.',
+      'Say in the mapping of this column in which order day and month stand, or write dates as YYYY-MM-DD, for example 2025-03-04.',
     ),
   unreadableTime: (column: string) => text(`${column} is not a time.`, 'Write times as HH:MM, for example 08:30.'),
   unreadableFlag: (column: string) =>
@@ -43,7 +43,7 @@ export const findingWords = {
   unreadableNumber: (column: string) =>
     text(
       `${column} is not a number.`,
-      'Write digits with a decimal point and no unit, for example 512.4. Where a spreadsheet has written decimal commas, export again and import that file without opening it first.',
+      'Say in the mapping of this column which decimal mark and unit it has, or write digits with a decimal point and no unit, for example 512.4.',
     ),
   ragged: text(
     'The row has another number of cells than the header.',
