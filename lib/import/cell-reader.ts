@@ -15,7 +15,7 @@ const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 const ISO_DAY_AND_TIME = /^\d{4}-\d{2}-\d{2}[T ]\d/;
 /** So many different texts of a column are kept with what they became. */
 const REMEMBERED = 1000;
-const CLOCK = /^\d\d?:\d{2}$/;
+const CLOCK = /^\d{2}:\d{2}$/;
 
 /** The cell's own text: numbers of typed formats in their shortest form, true and false as words. */
 export const cellText = (cell: RawCell): string => (typeof cell === 'string' ? cell : String(cell));

@@ -1,4 +1,5 @@
 import { columnGuesses, type PlacedGuess } from './column-guesses';
+import { COLUMN_BY_NAME } from './columns';
 import { isByFrequency } from './guess-column';
 import type { TableProfile } from './mapping';
 import { DATE_AND_TIME } from './synonyms/column-synonyms';
@@ -19,7 +20,8 @@ export interface ColumnChoice {
 }
 
 const SURE_ENOUGH = 0.5;
-const LEAD = 0.05;
+/** How much surer one heading has to be than the next; figures under two names or units may differ. */
+const LEAD = { figures: 0.08, other: 0.05 } as const;
 const USUAL_FREQUENCY = 50;
 
 const numberAsFrequency = (guesses: readonly PlacedGuess[]): readonly PlacedGuess[] =>
@@ -41,7 +43,8 @@ const chooseOne = (to: string, given: readonly PlacedGuess[]): readonly ChosenCo
   const wide = frequencies.size > 1 && guesses === asFrequencies ? undefined : replicates(guesses);
   if (wide !== undefined) return wide.map(({ reading, guess }) => ({ to, reading, guess }));
   const best = Math.max(...guesses.map(({ sure }) => sure));
-  return guesses.filter(({ sure }) => best - sure < LEAD).map((guess) => ({ to, reading: undefined, guess }));
+  const lead = COLUMN_BY_NAME.get(to)?.type === 'number' ? LEAD.figures : LEAD.other;
+  return guesses.filter(({ sure }) => best - sure < lead).map((guess) => ({ to, reading: undefined, guess }));
 };
 
 const expanded = (guess: PlacedGuess): readonly PlacedGuess[] =>
