@@ -1,12 +1,10 @@
-import { parseIsoDate, type IsoDate } from '../../lib/core/iso-date';
 import { openBrowserEngine } from '../../lib/engine/browser';
 import type { Engine } from '../../lib/engine/types';
-import { browserStore } from '../../lib/storage/browser/browser-store';
 import { browserTabs } from '../../lib/storage/browser/browser-tabs';
-import { createDatabase } from '../../lib/storage/browser/database';
 import { createWorkspace } from '../../lib/workspace/create-workspace';
-import { fromVersionOne } from '../../lib/workspace/from-version-one';
 import type { Workspace } from '../../lib/workspace/workspace';
+import { keptClinics, signsAtStart } from './browser-kept';
+import { localToday } from './local-today';
 
 const ENGINE_FOLDER = '/duckdb-1.32.0/';
 
@@ -34,16 +32,6 @@ const load = async (path: string): Promise<Response> => {
   return response;
 };
 
-/** The calendar day on this machine. */
-const localToday = (): IsoDate => {
-  const now = new Date();
-  const two = (value: number): string => String(value).padStart(2, '0');
-  const text = `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-  const date = parseIsoDate(text);
-  if (date === undefined) throw new Error('the clock gives no date');
-  return date;
-};
-
 const now = (): string => new Date().toISOString();
 
 const ID_BYTES = 12;
@@ -51,12 +39,13 @@ const ID_BYTES = 12;
 const randomId = (): string =>
   [...crypto.getRandomValues(new Uint8Array(ID_BYTES))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 
-/** The workspace of this browser profile. */
-export const createBrowserWorkspace = (): Workspace =>
-  createWorkspace({
+/** The workspace of this browser profile, once what an earlier visit left was looked at. */
+export const createBrowserWorkspace = async (): Promise<Workspace> => {
+  await signsAtStart;
+  return createWorkspace({
     engine: sharedEngine,
     forgetEngine,
-    store: browserStore(createDatabase((manifest) => fromVersionOne(manifest, now()))),
+    store: keptClinics,
     tabs: browserTabs(),
     demo: async () => {
       const [visits, settings] = await Promise.all([load('/demo/visits.csv'), load('/demo/settings.json')]);
@@ -66,3 +55,4 @@ export const createBrowserWorkspace = (): Workspace =>
     now,
     randomId,
   });
+};

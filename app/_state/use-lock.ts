@@ -1,6 +1,7 @@
 'use client';
 
 import { useCallback } from 'react';
+import { useAct } from './act-provider';
 import { inTurn } from './in-turn';
 import { openWorkspace } from './open-workspace';
 import { useWorkspace } from './workspace-provider';
@@ -8,8 +9,10 @@ import { useWorkspace } from './workspace-provider';
 /** Forgets the key of the open clinic; what comes next on screen is the question for its passphrase. */
 export const useLock = (): (() => Promise<void>) => {
   const { retry } = useWorkspace();
+  const { say } = useAct();
   return useCallback(async () => {
+    say(undefined);
     await inTurn(async () => (await openWorkspace()).lock());
     retry();
-  }, [retry]);
+  }, [retry, say]);
 };

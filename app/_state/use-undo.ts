@@ -21,8 +21,8 @@ export const useUndo = (): Undo => {
   const messages = useMessages();
   const logWords = useLogWords();
   const session = state.kind === 'open' && state.session.keeping.writer ? state.session : undefined;
-  const undoes = session?.undoes == null ? undefined : logWords(session.undoes);
-  const redoes = session?.redoes == null ? undefined : logWords(session.redoes);
+  const undoes = session === undefined || session.undoes === null ? undefined : logWords(session.undoes);
+  const redoes = session === undefined || session.redoes === null ? undefined : logWords(session.redoes);
 
   const go = useCallback(
     async (direction: 'undo' | 'redo', what: string | undefined) => {

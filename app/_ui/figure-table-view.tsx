@@ -23,8 +23,8 @@ export const FigureTableView = ({ table, labelledBy, fileName }: FigureTableView
       <table className={styles.table} aria-labelledby={labelledBy}>
         <thead>
           <tr>
-            {table.columns.map((column) => (
-              <th key={column.title} scope="col" className={column.align === 'end' ? styles.end : undefined}>
+            {table.columns.map((column, index) => (
+              <th key={index} scope="col" className={column.align === 'end' ? styles.end : undefined}>
                 {column.title}
               </th>
             ))}

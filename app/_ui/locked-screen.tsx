@@ -13,7 +13,7 @@ import { PassphraseField } from './passphrase-field';
 export const LockedScreen = () => {
   const messages = useMessages();
   const words = messages.shell.locked;
-  const { run } = useWorkspace();
+  const { run, state } = useWorkspace();
   const [passphrase, setPassphrase] = useState('');
   const [busy, setBusy] = useState(false);
   const [error, setError] = useState<AppError | undefined>(undefined);
@@ -34,7 +34,9 @@ export const LockedScreen = () => {
   return (
     <div className={styles.screen}>
       <h1>{words.title}</h1>
-      <p>{words.lead}</p>
+      <p>
+        <bdi>{state.kind === 'failed' ? state.error.message : null}</bdi> {words.lead}
+      </p>
       <form className={styles.form} onSubmit={submit}>
         <PassphraseField
           label={messages.settingsKeeping.passphrase}

@@ -6,6 +6,7 @@ import { useMessages, useSetClientWord } from '../_state/language-provider';
 import { useFollowOtherTabs } from '../_state/use-follow-other-tabs';
 import { useIdleLock } from '../_state/use-idle-lock';
 import { useWorkspace } from '../_state/workspace-provider';
+import { ClearedNotice } from './cleared-notice';
 import { DisplayPreferences } from './display-preferences';
 import { FirstStartNotice } from './first-start-notice';
 import { KeyHelp } from './key-help';
@@ -48,6 +49,7 @@ const Frame = ({ children }: { readonly children: ReactNode }) => {
           </aside>
         ) : null}
         <ReaderNotice />
+        <ClearedNotice />
         <FirstStartNotice />
         <main id="content" className={styles.content} tabIndex={-1}>
           <WorkspaceGate>{children}</WorkspaceGate>

@@ -1,5 +1,7 @@
 'use client';
 
+import { usePathname } from 'next/navigation';
+import { useEffect } from 'react';
 import { useAct } from '../_state/act-provider';
 import { useMessages } from '../_state/language-provider';
 import styles from './status-line.module.css';
@@ -8,6 +10,10 @@ import styles from './status-line.module.css';
 export const StatusLine = () => {
   const messages = useMessages();
   const { said, say } = useAct();
+  const path = usePathname();
+  useEffect(() => {
+    say(undefined);
+  }, [path, say]);
   return (
     <div className={styles.place}>
       <p role="status">{said === undefined || said.failed ? null : <bdi>{said.text}</bdi>}</p>

@@ -3,10 +3,10 @@
 import { useState } from 'react';
 import { useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';
+import { useKeepingSigns } from '../../_state/use-keeping-signs';
 import { useSession } from '../../_state/workspace-provider';
 import { ok } from '../../../lib/core/result';
 import { ActNote } from '../../_ui/act-note';
-import { clearingSign } from './clearing-signs';
 import { Facts } from './facts';
 import styles from './settings-screen.module.css';
 
@@ -25,7 +25,13 @@ export const StorageFacts = () => {
       : room.quotaBytes === null
         ? words.roomUsedOnly({ used: size(room.usedBytes) })
         : words.roomUsed({ used: size(room.usedBytes), quota: size(room.quotaBytes) });
-  const sign = clearingSign({ ...room, persisted });
+  const seen = useKeepingSigns();
+  const signs = [
+    ...(room.quotaBytes === null ? [words.signs.noStorage] : []),
+    ...(seen?.littleRoom === true ? [words.signs.littleRoom({ quota: size(room.quotaBytes ?? 0) })] : []),
+    ...(seen?.storage === 'data-cleared' || seen?.storage === 'partly-cleared' ? [words.signs.clears] : []),
+    ...(seen !== undefined && seen.survivors > 0 ? [words.signs.survivors({ n: seen.survivors })] : []),
+  ];
   const ask = async (): Promise<void> => {
     const answer = await acting.ask(async (workspace) => ok(await workspace.persist()));
     if (answer === undefined) return;
@@ -40,13 +46,11 @@ export const StorageFacts = () => {
           [words.persisted, persisted ? words.isPersisted : words.notPersisted],
         ]}
       />
-      {sign === undefined ? null : (
-        <p className={styles.warning}>
-          {sign === 'no-storage'
-            ? words.signs.noStorage
-            : words.signs.smallQuota({ quota: size(room.quotaBytes ?? 0) })}
+      {signs.map((text) => (
+        <p key={text} className={styles.warning}>
+          {text}
         </p>
-      )}
+      ))}
       {persisted ? null : (
         <div className="row">
           <button type="button" className="button" disabled={acting.busy} onClick={() => void ask()}>

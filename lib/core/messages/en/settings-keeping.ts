@@ -16,8 +16,16 @@ export const settingsKeeping = (f: Formatters) => ({
   persistRefused:
     'The browser did not agree. Bookmark this page or use it more often, then ask again; until then rely on backups.',
   signs: {
-    smallQuota: (p: { quota: string }) =>
-      `Only ${p.quota} of room: that is usual for a private window, which forgets everything when it closes.`,
+    littleRoom: (p: { quota: string }) =>
+      `Only ${p.quota} of room: a private window, which forgets everything when it closes, or a nearly full disk.`,
+    clears:
+      'Something of an earlier visit was gone when this page was opened: this browser, a setting or a person clears site data. Allow this address to keep data, or save a backup before closing.',
+    survivors: (p: { n: number }) =>
+      f.plural(
+        p.n,
+        'One kept file outlived the list that it belonged to.',
+        '# kept files outlived the list that they belonged to.',
+      ),
     noStorage: 'The browser tells nothing about its storage. Make a backup before closing it.',
   },
   backups: {
@@ -60,6 +68,14 @@ export const settingsKeeping = (f: Formatters) => ({
   shared: {
     title: 'Workspace file in a shared folder',
     lead: 'For several log-ins or machines: one file holds the clinic. Each opens it, merges, and saves it again. Two people never overwrite each other in silence: where both changed the same place, you choose.',
+    notDemo: 'The demo is not shared: it is the same for everyone.',
+    faults: {
+      unsupported: 'This browser cannot open and save files in place.',
+      dismissed: 'No place was chosen.',
+      not_permitted: 'The browser did not allow it. Press the button again and allow it.',
+      gone: 'The file is not where it was. Choose it again.',
+      failed: 'The file could not be read or written. Look whether the folder is there and may be written to.',
+    },
     none: 'No workspace file is connected yet.',
     connected: (p: { name: string; when: string; by: string }) =>
       `${p.name}: opened or saved here ${p.when}; the last to write it was ${p.by === '' ? 'someone without initials' : p.by}.`,
@@ -87,6 +103,7 @@ export const settingsKeeping = (f: Formatters) => ({
       notes: (n: number) => f.plural(n, '# note', '# notes'),
       marks: (n: number) => f.plural(n, '# mark', '# marks'),
       settings: (n: number) => f.plural(n, '# setting', '# settings'),
+      retention: (n: number) => f.plural(n, 'the retention date', 'the retention date'),
     } as Readonly<Record<string, (n: number) => string>>,
     otherKind: (p: { kind: string; n: number }) => `${p.kind}: ${f.number(p.n)}`,
     conflicts: (p: { n: number }) =>

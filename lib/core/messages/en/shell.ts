@@ -76,6 +76,13 @@ export const shell = (f: Formatters) => ({
     more: 'Keeping, in Settings',
     close: 'Understood',
   },
+  clearedSince: {
+    label: 'This browser cleared data',
+    gone: (p: { date: string | null }) =>
+      `The clinics that were kept here are gone: the browser’s data was cleared${p.date === null ? '' : ` since the last visit on ${p.date}`}. Restore the last backup.`,
+    partly: (p: { date: string | null }) =>
+      `A part of this page’s data was cleared${p.date === null ? '' : ` since the last visit on ${p.date}`}; the clinics are here. It may be a browser that clears when it closes: make a backup.`,
+  },
   reader: {
     label: 'This tab reads only',
     text: 'Another tab of this browser writes to this clinic. This tab follows what is done there.',
@@ -137,7 +144,7 @@ export const shell = (f: Formatters) => ({
   } as Readonly<Record<string, { readonly title: string; readonly data: string; readonly tries: readonly string[] }>>,
   withoutImport: (p: { file: string }) => `Open the clinic without ${p.file}`,
   undoLast: 'Undo the last step',
-  otherClinics: 'Other clinics in this browser',
+  otherClinics: 'Clinics in this browser',
   openDemo: 'Open the demo',
   tryThis: 'What to try',
 });
