@@ -6,6 +6,8 @@ import { err, ok, type Result } from '../core/result';
 export interface CohortArguments {
   readonly files: readonly string[];
   readonly settings: string | undefined;
+  /** Files with mappings that were decided before. */
+  readonly mappings: readonly string[];
   readonly asOf: IsoDate | undefined;
   readonly today: IsoDate | undefined;
   readonly measures: readonly string[] | undefined;
@@ -14,8 +16,11 @@ export interface CohortArguments {
   readonly acceptQuestions: boolean;
 }
 
-export const USAGE = `Usage: npm run --silent cohort -- FILE... [--settings FILE.json] [--as-of YYYY-MM-DD] [--today YYYY-MM-DD]
-       [--measure ID[,ID]] [--level 80|90|95] [--comparable strict|caution|all] [--questions hold|accept]`;
+export const USAGE = `Usage: npm run --silent cohort -- FILE... [--mapping FILE.json]... [--settings FILE.json]
+       [--as-of YYYY-MM-DD] [--today YYYY-MM-DD] [--measure ID[,ID]] [--level 80|90|95]
+       [--comparable strict|caution|all] [--questions hold|accept]
+FILE is a visit export or an enrolment table: CSV in any dialect, XLSX, Parquet, XPORT, FHIR, or a zip of these. A mapping says
+how the columns of one header are read; the Import screen saves it.`;
 
 const oneOf = <T extends string>(value: string | undefined, allowed: readonly T[], name: string): T | undefined => {
   if (value === undefined) return undefined;
@@ -40,6 +45,7 @@ export const cohortArguments = (argv: readonly string[]): Result<CohortArguments
       strict: true,
       options: {
         settings: { type: 'string' },
+        mapping: { type: 'string', multiple: true },
         'as-of': { type: 'string' },
         today: { type: 'string' },
         measure: { type: 'string', multiple: true },
@@ -53,6 +59,7 @@ export const cohortArguments = (argv: readonly string[]): Result<CohortArguments
     return ok({
       files: positionals,
       settings: values.settings,
+      mappings: values.mapping ?? [],
       asOf: date(values['as-of'], '--as-of'),
       today: date(values.today, '--today'),
       measures: values.measure?.flatMap((text) => text.split(',')),

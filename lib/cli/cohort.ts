@@ -1,12 +1,16 @@
 import { once } from 'node:events';
-import { readFile } from 'node:fs/promises';
+import { openAsBlob } from 'node:fs';
+import { readFile, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseIsoDate, type IsoDate } from '../core/iso-date';
 import { openNodeEngine } from '../engine/node';
+import { inputsOf } from '../import/inputs-of';
+import type { Mapping } from '../import/mapping';
+import { parseMapping } from '../import/parse-mapping';
 import { cohortDocument } from '../workspace/cohort-document';
 import { openFiles, planOfFailedFiles, type OpenedFiles } from '../workspace/open-files';
 import { parseSettings } from '../workspace/parse-settings';
-import type { GivenFile } from '../workspace/session';
+import type { GivenFile } from '../workspace/workspace';
 import { measuresFrom } from '../workspace/measures-from';
 import { cohortArguments, USAGE, type CohortArguments } from './cohort-arguments';
 
@@ -36,15 +40,30 @@ const write = async (text: string): Promise<void> => {
   if (!process.stdout.write(text)) await once(process.stdout, 'drain');
 };
 
-/** The files' bytes, or the path of the first that is not there. */
+/** The files, none of them in memory, or the path of the first that is not there. */
 const readGiven = async (paths: readonly string[]): Promise<readonly GivenFile[] | string> => {
   const files: GivenFile[] = [];
   for (const path of paths) {
-    const bytes = await readFile(path).catch(() => undefined);
-    if (bytes === undefined) return path;
-    files.push({ name: basename(path), bytes: new Uint8Array(bytes) });
+    const isFile = await stat(path)
+      .then((found) => found.isFile())
+      .catch(() => false);
+    if (!isFile) return path;
+    files.push({ name: basename(path), blob: await openAsBlob(path) });
   }
   return files;
+};
+
+/** The mappings, or why one of them cannot be used. */
+const readMappings = async (paths: readonly string[]): Promise<readonly Mapping[] | string> => {
+  const mappings: Mapping[] = [];
+  for (const path of paths) {
+    const text = await readFile(path, 'utf8').catch(() => undefined);
+    if (text === undefined) return `${path} cannot be read`;
+    const mapping = parseMapping(text);
+    if (!mapping.ok) return `${path}: ${mapping.error.message} ${mapping.error.remedy}`;
+    mappings.push(mapping.value);
+  }
+  return mappings;
 };
 
 const stopQuietlyWithoutReader = (): void => {
@@ -64,15 +83,21 @@ const run = async (call: CohortArguments): Promise<number> => {
   if (!measures.ok) return wrongCall(measures.error);
   const files = await readGiven(call.files);
   if (typeof files === 'string') return wrongCall(`${files} cannot be read`);
+  const mappings = await readMappings(call.mappings);
+  if (typeof mappings === 'string') return wrongCall(mappings);
   const engine = await openNodeEngine();
   try {
     const today = call.today ?? localToday();
-    const result = await openFiles(engine, files, settings.value, {
+    const { inputs, failedFiles } = await inputsOf(files, { importedOn: today, mappings });
+    const result = await openFiles(engine, inputs, settings.value, {
       today,
+      failedFiles,
       acceptQuestions: call.acceptQuestions,
       ...(call.asOf === undefined ? {} : { asOf: call.asOf }),
     });
-    const opened: OpenedFiles = result.ok ? result.value : { plan: planOfFailedFiles(files, today), cohort: undefined };
+    const opened: OpenedFiles = result.ok
+      ? result.value
+      : { plan: planOfFailedFiles(failedFiles, today), cohort: undefined };
     const { plan, cohort } = opened;
     say(
       `${String(plan.rows)} rows: ${String(plan.accepted)} accepted, ${String(plan.held)} with a question, ${String(plan.duplicates)} duplicates, ${String(plan.refused)} not accepted`,

@@ -16,11 +16,12 @@ const findingRow = (finding: Finding) => ({
 const findingsOf = (plan: ImportPlan, kind: Finding['kind']) =>
   plan.findings.filter((finding) => finding.kind === kind).map(findingRow);
 
-/** The document's part on the import. `rows` = accepted + held + duplicates + refused_rows. */
+/** The document's part on the import. `rows` = accepted + held + duplicates + refused_rows + set_aside; enrolments are among the accepted. */
 export const importPart = (plan: ImportPlan) => ({
   files: plan.files.map((file) => ({
     file: file.name,
     rows: file.rows,
+    format: file.format,
     sha256: file.sha256,
     encoding: file.encoding,
     kept_not_used: file.unknownColumns,
@@ -31,6 +32,8 @@ export const importPart = (plan: ImportPlan) => ({
   held: plan.held,
   duplicates: plan.duplicates,
   refused_rows: plan.refused,
+  set_aside: plan.setAside,
+  enrolments: plan.enrolments,
   refused: [
     ...plan.failedFiles.map(({ name, error }) => ({
       file: name,
@@ -43,6 +46,15 @@ export const importPart = (plan: ImportPlan) => ({
     ...findingsOf(plan, 'refused'),
   ],
   questions: findingsOf(plan, 'question'),
+  people: plan.people,
+  readings: plan.readings.map(({ kind, key, client, visitDate, rows }) => ({
+    kind,
+    key,
+    client,
+    visit_date: visitDate,
+    rows: rows.map(({ file, line }) => ({ file, line })),
+  })),
+  missing_conditions: plan.missingConditions,
   warnings: findingsOf(plan, 'warning'),
 });
 

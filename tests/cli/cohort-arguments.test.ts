@@ -8,6 +8,7 @@ describe('a call of the command line', () => {
       value: {
         files: ['a.csv', 'b.csv'],
         settings: undefined,
+        mappings: [],
         asOf: undefined,
         today: undefined,
         measures: undefined,
@@ -20,12 +21,13 @@ describe('a call of the command line', () => {
 
   test('reads every option, values named once or several times', () => {
     const words =
-      'a.csv --settings s.json --as-of 2025-01-31 --today 2025-02-01 --measure ffm,r --measure xc --level 80 --comparable all --questions accept';
+      'a.csv --settings s.json --mapping m.json --mapping n.json --as-of 2025-01-31 --today 2025-02-01 --measure ffm,r --measure xc --level 80 --comparable all --questions accept';
     expect(cohortArguments(words.split(' '))).toEqual({
       ok: true,
       value: {
         files: ['a.csv'],
         settings: 's.json',
+        mappings: ['m.json', 'n.json'],
         asOf: '2025-01-31',
         today: '2025-02-01',
         measures: ['ffm', 'r', 'xc'],

@@ -26,6 +26,7 @@ const documentSchema = z.strictObject({
       z.strictObject({
         file: z.string(),
         rows: number,
+        format: z.string(),
         sha256: z.string(),
         encoding: z.string(),
         kept_not_used: z.array(z.string()),
@@ -37,8 +38,53 @@ const documentSchema = z.strictObject({
     held: number,
     duplicates: number,
     refused_rows: number,
+    set_aside: number,
+    enrolments: number,
     refused: z.array(finding),
     questions: z.array(finding),
+    people: z.array(
+      z.union([
+        z.strictObject({
+          kind: z.literal('similar-ids'),
+          ids: z.array(z.strictObject({ id: z.string(), visits: number })),
+          why: z.enum(['spelling', 'name-and-birth']),
+        }),
+        z.strictObject({
+          kind: z.literal('birth-dates'),
+          client: z.string(),
+          dates: z.array(z.strictObject({ date: z.string(), visits: number })),
+        }),
+        z.strictObject({
+          kind: z.literal('sexes'),
+          client: z.string(),
+          sexes: z.array(z.strictObject({ sex: z.string(), visits: number })),
+        }),
+        z.strictObject({
+          kind: z.literal('heights'),
+          client: z.string(),
+          medianCm: number,
+          heights: z.array(z.strictObject({ cm: number, visits: number, firstDate: z.string() })),
+        }),
+      ]),
+    ),
+    readings: z.array(
+      z.strictObject({
+        kind: z.enum(['same-figures', 'same-number']),
+        key: z.string(),
+        client: z.string(),
+        visit_date: z.string(),
+        rows: z.array(z.strictObject({ file: z.string(), line: number })),
+      }),
+    ),
+    missing_conditions: z.array(
+      z.strictObject({
+        site: z.string().nullable(),
+        from: z.string(),
+        to: z.string(),
+        visits: number,
+        columns: z.array(z.string()),
+      }),
+    ),
     warnings: z.array(finding),
   }),
   as_of: z.string().nullable(),

@@ -6,6 +6,7 @@ import type { CohortFilter, Purpose } from '../../lib/cohort/types/filter';
 import type { PrecisionRow } from '../../lib/cohort/types/precision-row';
 import type { IsoDate } from '../../lib/core/iso-date';
 import type { Engine } from '../../lib/engine/types';
+import { inputsOf } from '../../lib/import/inputs-of';
 import type { AnyMeasureId } from '../../lib/measures/measure-id';
 import { openFiles, type OpenOptions } from '../../lib/workspace/open-files';
 
@@ -60,6 +61,12 @@ export const exportBytes = (rows: readonly Cells[]): Uint8Array => {
   return new TextEncoder().encode([columns.join(','), ...lines, ''].join('\n'));
 };
 
+/** Rows as a file that somebody gives. */
+export const exportFile = (rows: readonly Cells[], name = 'visits.csv') => ({
+  name,
+  blob: new Blob([new Uint8Array(exportBytes(rows))]),
+});
+
 /** The pipeline on hand-made rows. */
 export const cohortOf = async (
   engine: Engine,
@@ -67,12 +74,9 @@ export const cohortOf = async (
   settings: Partial<Settings> = {},
   options: Partial<OpenOptions> = {},
 ): Promise<Cohort> => {
-  const opened = await openFiles(
-    engine,
-    [{ name: 'visits.csv', bytes: exportBytes(rows) }],
-    settingsSchema.parse(settings),
-    { today: '2030-01-01' as IsoDate, ...options },
-  );
+  const today = options.today ?? ('2030-01-01' as IsoDate);
+  const { inputs } = await inputsOf([exportFile(rows)], { importedOn: today });
+  const opened = await openFiles(engine, inputs, settingsSchema.parse(settings), { today, ...options });
   if (!opened.ok) throw new Error(opened.error.message);
   expect(opened.value.plan.accepted, JSON.stringify(opened.value.plan.findings)).toBe(rows.length);
   if (opened.value.cohort === undefined) throw new Error('no cohort');

@@ -3,6 +3,7 @@ import Papa from 'papaparse';
 import { expect, test } from 'vitest';
 import type { IsoDate } from '../../lib/core/iso-date';
 import { openNodeEngine } from '../../lib/engine/node';
+import { inputsOf } from '../../lib/import/inputs-of';
 import { openFiles } from '../../lib/workspace/open-files';
 import { parseSettings } from '../../lib/workspace/parse-settings';
 
@@ -29,7 +30,9 @@ const cost = async (copies: number): Promise<number> => {
   for (let run = 0; run < 2; run += 1) {
     const engine = await openNodeEngine();
     const begun = performance.now();
-    const opened = await openFiles(engine, [{ name: 'visits.csv', bytes }], settings.value, { today: TODAY });
+    const file = { name: 'visits.csv', blob: new Blob([new Uint8Array(bytes)]) };
+    const { inputs } = await inputsOf([file], { importedOn: TODAY });
+    const opened = await openFiles(engine, inputs, settings.value, { today: TODAY });
     if (!opened.ok || opened.value.cohort === undefined) throw new Error('the clinic did not open');
     await opened.value.cohort.programs({ measure: 'ffm', level: 95, comparable: 'strict' }, 'baseline-latest');
     best = Math.min(best, performance.now() - begun);
