@@ -151,7 +151,7 @@ describe('a mapping changed by a person', () => {
 describe('a mapping as it is shown', () => {
   it('says in words how sure each column is', () => {
     const one = table();
-    expect(one.mapping.columns.map((column) => surenessOf(one, column))).toEqual(['wording', 'values', 'wording']);
+    expect(one.mapping.columns.map((column) => surenessOf(one, column))).toEqual(['wording', 'doubtful', 'wording']);
     expect(surenessOf(one, { to: 'weight_kg', from: [5] })).toBe('person');
     expect(surenessOf(table({ remembered: true }), { to: 'client_id', from: [0] })).toBe('remembered');
   });

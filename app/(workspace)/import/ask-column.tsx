@@ -15,7 +15,7 @@ import { sourceName } from './mapping-view';
 const NONE = '';
 
 /** Which column holds something that no row can do without; or one value for all. */
-export const AskColumn = ({ one, question, onMapping }: ColumnQuestionProps<QuestionOf<'missing-column'>>) => {
+export const AskColumn = ({ one, question, later, onMapping }: ColumnQuestionProps<QuestionOf<'missing-column'>>) => {
   const words = useMessages().importScreen.columnQuestions;
   const { name } = useMessages().importScreen.mapping;
   const [first, setFirst] = useState(NONE);
@@ -42,6 +42,7 @@ export const AskColumn = ({ one, question, onMapping }: ColumnQuestionProps<Ques
       ask={words.missing.ask({ target: name({ column: question.to }) })}
       why={words.missing.why[question.to] ?? ''}
       wrong={wrong}
+      later={later}
       onAnswer={answer}
     >
       <div className={styles.fields}>

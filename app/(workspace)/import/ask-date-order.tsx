@@ -14,7 +14,7 @@ import { SampleCells } from './sample-cells';
 import { SameForAll } from './same-for-all';
 
 /** Day and month cannot be told apart: the readings of one date, side by side. */
-export const AskDateOrder = ({ one, question, onMapping }: ColumnQuestionProps<QuestionOf<'date-order'>>) => {
+export const AskDateOrder = ({ one, question, later, onMapping }: ColumnQuestionProps<QuestionOf<'date-order'>>) => {
   const words = useMessages().importScreen.columnQuestions;
   const { orders } = useMessages().importScreen.mapping;
   const f = useFormatters();
@@ -32,6 +32,7 @@ export const AskDateOrder = ({ one, question, onMapping }: ColumnQuestionProps<Q
       ask={words.dateOrder.ask({ column: sourceName(header, question.place), sample })}
       why={words.dateOrder.why}
       wrong={wrong}
+      later={later}
       onAnswer={() => {
         if (order === undefined) setWrong(words.choose);
         else onMapping(withDateOrder(one.mapping, all ? [question.place, ...alike] : [question.place], order));

@@ -14,7 +14,7 @@ import { SampleCells } from './sample-cells';
 const MARKS = ['.', ','] as const;
 
 /** A mark that can be the decimal or the thousands mark: how large one number is, read both ways. */
-export const AskDecimal = ({ one, question, onMapping }: ColumnQuestionProps<QuestionOf<'decimal'>>) => {
+export const AskDecimal = ({ one, question, later, onMapping }: ColumnQuestionProps<QuestionOf<'decimal'>>) => {
   const words = useMessages().importScreen.columnQuestions;
   const f = useFormatters();
   const [mark, setMark] = useState<(typeof MARKS)[number] | undefined>(undefined);
@@ -28,6 +28,7 @@ export const AskDecimal = ({ one, question, onMapping }: ColumnQuestionProps<Que
       ask={words.decimal.ask({ column: sourceName(one.table.profile.header, question.place), sample })}
       why={words.decimal.why}
       wrong={wrong}
+      later={later}
       onAnswer={() => {
         if (mark === undefined) setWrong(words.choose);
         else onMapping(withDecimal(one.mapping, all ? others : [question.place], mark));

@@ -9,11 +9,13 @@ interface AskFormProps {
   readonly why: string;
   readonly wrong: string | undefined;
   readonly children: ReactNode;
+  /** Stands beside the button that answers. */
+  readonly later: ReactNode;
   readonly onAnswer: () => void;
 }
 
 /** The frame of a question: what is asked, why, the choices, and the button that answers. */
-export const AskForm = ({ ask, why, wrong, children, onAnswer }: AskFormProps) => {
+export const AskForm = ({ ask, why, wrong, children, later, onAnswer }: AskFormProps) => {
   const words = useMessages().importScreen.columnQuestions;
   const askId = useId();
   return (
@@ -37,6 +39,7 @@ export const AskForm = ({ ask, why, wrong, children, onAnswer }: AskFormProps) =
         <button type="submit" className="button button-strong">
           {words.answer}
         </button>
+        {later}
       </div>
     </form>
   );

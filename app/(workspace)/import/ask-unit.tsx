@@ -14,7 +14,7 @@ import { RadioList } from './radio-list';
 const SHOWN = 3;
 
 /** A unit that is not sure: what the first values would be in each. */
-export const AskUnit = ({ one, question, onMapping }: ColumnQuestionProps<QuestionOf<'unit'>>) => {
+export const AskUnit = ({ one, question, later, onMapping }: ColumnQuestionProps<QuestionOf<'unit'>>) => {
   const words = useMessages().importScreen.columnQuestions;
   const { units, name } = useMessages().importScreen.mapping;
   const [unit, setUnit] = useState<SourceUnit | undefined>(undefined);
@@ -30,6 +30,7 @@ export const AskUnit = ({ one, question, onMapping }: ColumnQuestionProps<Questi
       })}
       why={words.unit.why}
       wrong={wrong}
+      later={later}
       onAnswer={() => {
         if (unit === undefined || column === undefined) setWrong(words.choose);
         else onMapping(withReadingOf(one.mapping, keyOf(column), { unit }));

@@ -15,6 +15,7 @@ const SHOWN = 3;
 export const AskWhich = ({
   one,
   question,
+  later,
   onMapping,
 }: ColumnQuestionProps<QuestionOf<'several-columns' | 'same-header'>>) => {
   const words = useMessages().importScreen.columnQuestions;
@@ -39,6 +40,7 @@ export const AskWhich = ({
       }
       why={several ? words.several.why : words.sameHeader.why}
       wrong={wrong}
+      later={later}
       onAnswer={() => {
         if (chosen === undefined) setWrong(words.choose);
         else {

@@ -14,7 +14,7 @@ import { RowSelect } from './row-select';
 const NOT_SAID = '?';
 
 /** What the words of a column mean: each with its count, none of them guessed. */
-export const AskWords = ({ one, question, onMapping }: ColumnQuestionProps<QuestionOf<'words'>>) => {
+export const AskWords = ({ one, question, later, onMapping }: ColumnQuestionProps<QuestionOf<'words'>>) => {
   const words = useMessages().importScreen.columnQuestions;
   const { canonicalWord, name } = useMessages().importScreen.mapping;
   const [said, setSaid] = useState<Readonly<Record<string, string>>>({});
@@ -28,6 +28,7 @@ export const AskWords = ({ one, question, onMapping }: ColumnQuestionProps<Quest
       ask={isSex ? words.words.askSex({ column }) : words.words.ask({ column, target })}
       why={words.words.why}
       wrong={wrong}
+      later={later}
       onAnswer={() => {
         if (keys.some((key) => said[key] === undefined)) setWrong(words.words.needed);
         else onMapping(withWords(one.mapping, question.to, question.place, said));

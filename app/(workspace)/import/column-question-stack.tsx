@@ -6,7 +6,6 @@ import { useMessages } from '../../_state/language-provider';
 import { ColumnQuestion } from './column-question';
 import { columnQuestionKey, inAskingOrder } from './column-questions';
 import type { ImportWork } from './import-work';
-import styles from './import-screen.module.css';
 
 interface ColumnQuestionStackProps {
   readonly work: ImportWork;
@@ -50,23 +49,23 @@ export const ColumnQuestionStack = ({ work, answered, onMapping }: ColumnQuestio
         key={present.key}
         one={present.one}
         question={present.question}
+        later={
+          open.length < 2 ? null : (
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                setLater([...later.filter((key) => key !== present.key), present.key].slice(-(open.length - 1)));
+              }}
+            >
+              {words.later}
+            </button>
+          )
+        }
         onMapping={(mapping) => {
           onMapping(present.index, mapping);
         }}
       />
-      {open.length < 2 ? null : (
-        <div className={styles.buttons}>
-          <button
-            type="button"
-            className="button"
-            onClick={() => {
-              setLater([...later.filter((key) => key !== present.key), present.key].slice(-(open.length - 1)));
-            }}
-          >
-            {words.later}
-          </button>
-        </div>
-      )}
     </section>
   );
 };

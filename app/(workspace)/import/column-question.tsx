@@ -1,5 +1,6 @@
 'use client';
 
+import type { ReactNode } from 'react';
 import type { Mapping, MappingQuestion } from '../../../lib/import/mapping';
 import { AskColumn } from './ask-column';
 import { AskDateOrder } from './ask-date-order';
@@ -12,13 +13,15 @@ import type { WorkTable } from './import-work';
 export interface ColumnQuestionProps<Question = MappingQuestion> {
   readonly one: WorkTable;
   readonly question: Question;
+  /** A button that puts the question off; nothing where it is the only one. */
+  readonly later: ReactNode;
   /** The mapping with the answer. */
   readonly onMapping: (mapping: Mapping) => void;
 }
 
 /** One question about the columns of a table, by its kind. */
-export const ColumnQuestion = ({ one, question, onMapping }: ColumnQuestionProps) => {
-  const common = { one, onMapping };
+export const ColumnQuestion = ({ one, question, later, onMapping }: ColumnQuestionProps) => {
+  const common = { one, later, onMapping };
   switch (question.kind) {
     case 'missing-column':
       return <AskColumn {...common} question={question} />;

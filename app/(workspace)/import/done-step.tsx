@@ -5,11 +5,11 @@ import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';
 import { useSession } from '../../_state/workspace-provider';
 import { FilterLink } from '../../_ui/filter-link';
-import { Sentence } from '../../_ui/sentence';
 import { Failing } from '../../_ui/states';
 import { ImportChanges } from './import-changes';
 import type { ImportState } from './import-state';
 import styles from './import-screen.module.css';
+import { StepHead } from './step-head';
 
 interface DoneStepProps {
   readonly state: Extract<ImportState, { readonly kind: 'done' }>;
@@ -30,9 +30,9 @@ export const DoneStep = ({ state, onMore }: DoneStepProps) => {
   };
   return (
     <div className={styles.screen}>
-      <Sentence detail={undone ? words.done.undone : words.lead.done}>
+      <StepHead detail={undone ? words.done.undone : words.lead.done}>
         {words.heading.done({ clinic: session.clinic.name })}
-      </Sentence>
+      </StepHead>
       <div className="sheet stack">
         <p role="status">
           {undone ? words.done.undone : words.done.imported({ rows: state.rows, files: state.files })}

@@ -1,6 +1,6 @@
 'use client';
 
-import { DATE_ORDERS, type ColumnMapping, type ColumnProfile } from '../../../lib/import/mapping';
+import { DATE_ORDERS, type ColumnMapping, type ColumnProfile, type MappingQuestion } from '../../../lib/import/mapping';
 import type { MappingTarget } from '../../../lib/workspace/mapping-targets';
 import { useMessages } from '../../_state/language-provider';
 import { EntryMore } from './entry-more';
@@ -11,6 +11,9 @@ import { RowSelect } from './row-select';
 import type { TargetEdits } from './target-row';
 import { WordsEditor } from './words-editor';
 
+const OPEN = '?';
+const MARKS = ['.', ','] as const;
+
 interface EntryDetailsProps {
   readonly header: readonly string[];
   readonly target: MappingTarget;
@@ -18,25 +21,35 @@ interface EntryDetailsProps {
   readonly profile: ColumnProfile | undefined;
   /** The target in words, with its reading's number. */
   readonly name: string;
+  /** What is still asked about the source column. */
+  readonly asked: ReadonlySet<MappingQuestion['kind']>;
   readonly edits: TargetEdits;
 }
 
 /** How a source column's cells are read: unit, date order, decimal mark, words; only what its target has. */
-export const EntryDetails = ({ header, target, column, profile, name, edits }: EntryDetailsProps) => {
+export const EntryDetails = ({ header, target, column, profile, name, asked, edits }: EntryDetailsProps) => {
   const words = useMessages().importScreen.mapping;
   const key = keyOf(column);
   const [canonicalUnit] = target.units;
   const found = profile?.words ?? null;
+  const offered = <Value extends string>(
+    options: readonly { readonly value: Value; readonly label: string }[],
+    open: boolean,
+  ): readonly { readonly value: Value | typeof OPEN; readonly label: string }[] =>
+    open ? [{ value: OPEN, label: words.targets.open }, ...options] : options;
   return (
     <div className={styles.details}>
       {target.units.length < 2 || canonicalUnit === undefined ? null : (
         <RowSelect
           label={words.targets.byUnit}
           name={words.targets.unit({ target: name })}
-          value={column.unit ?? canonicalUnit}
-          options={target.units.map((unit) => ({ value: unit, label: words.units[unit] }))}
+          value={column.unit ?? (asked.has('unit') ? OPEN : canonicalUnit)}
+          options={offered(
+            target.units.map((unit) => ({ value: unit, label: words.units[unit] })),
+            asked.has('unit'),
+          )}
           onChange={(unit) => {
-            edits.onRead(key, { unit });
+            if (unit !== OPEN) edits.onRead(key, { unit });
           }}
         />
       )}
@@ -44,10 +57,13 @@ export const EntryDetails = ({ header, target, column, profile, name, edits }: E
         <RowSelect
           label={words.targets.byOrder}
           name={words.targets.dateOrder({ target: name })}
-          value={column.dateOrder ?? 'ymd'}
-          options={DATE_ORDERS.map((order) => ({ value: order, label: words.orders[order] }))}
+          value={column.dateOrder ?? (asked.has('date-order') ? OPEN : 'ymd')}
+          options={offered(
+            DATE_ORDERS.map((order) => ({ value: order, label: words.orders[order] })),
+            asked.has('date-order'),
+          )}
           onChange={(dateOrder) => {
-            edits.onRead(key, { dateOrder });
+            if (dateOrder !== OPEN) edits.onRead(key, { dateOrder });
           }}
         />
       ) : null}
@@ -55,10 +71,13 @@ export const EntryDetails = ({ header, target, column, profile, name, edits }: E
         <RowSelect
           label={words.targets.byDecimal}
           name={words.targets.decimal({ target: name })}
-          value={column.decimal ?? '.'}
-          options={(['.', ','] as const).map((mark) => ({ value: mark, label: words.decimals[mark] }))}
+          value={column.decimal ?? (asked.has('decimal') ? OPEN : '.')}
+          options={offered(
+            MARKS.map((mark) => ({ value: mark, label: words.decimals[mark] })),
+            asked.has('decimal'),
+          )}
           onChange={(decimal) => {
-            edits.onRead(key, { decimal });
+            if (decimal !== OPEN) edits.onRead(key, { decimal });
           }}
         />
       ) : null}

@@ -25,6 +25,7 @@ interface EntryMoreProps {
 export const EntryMore = ({ header, target, column, name, edits }: EntryMoreProps) => {
   const words = useMessages().importScreen.mapping.targets;
   const key = keyOf(column);
+  const repeated = REPEATED.has(target.role);
   const [first, second] = column.from;
   const sources = header.map((_, place) => ({ value: String(place), label: sourceName(header, place) }));
   const unread = sources.find(({ value }) => !column.from.includes(Number(value)));
@@ -32,7 +33,7 @@ export const EntryMore = ({ header, target, column, name, edits }: EntryMoreProp
     <details className={styles.more} open={second !== undefined || column.reading !== undefined}>
       <summary>
         <span className="visually-hidden">{name}: </span>
-        {words.join}
+        {repeated ? words.joinOrReadings : words.join}
       </summary>
       <div className={styles.details}>
         <RowSelect
@@ -44,7 +45,7 @@ export const EntryMore = ({ header, target, column, name, edits }: EntryMoreProp
             if (first !== undefined) edits.onSource(key, value === NONE ? [first] : [first, Number(value)]);
           }}
         />
-        {REPEATED.has(target.role) ? (
+        {repeated ? (
           <>
             <RowSelect
               label={words.readingLabel}

@@ -1,7 +1,6 @@
 'use client';
 
 import { useMessages } from '../../_state/language-provider';
-import { Sentence } from '../../_ui/sentence';
 import { DoneStep } from './done-step';
 import { FileZone } from './file-zone';
 import { IdleStep } from './idle-step';
@@ -10,6 +9,7 @@ import styles from './import-screen.module.css';
 import { MappingStep } from './mapping-step';
 import { PlannedStep } from './planned-step';
 import { useImport } from './use-import';
+import { StepHead } from './step-head';
 
 /** Import: the file as it is, what was understood, the questions, and the button that keeps it. */
 export const ImportScreen = () => {
@@ -36,9 +36,9 @@ export const ImportScreen = () => {
     case 'failed':
       return (
         <div className={styles.screen}>
-          <Sentence overline={words.heading.failed} detail={words.lead.failed}>
+          <StepHead overline={words.heading.failed} detail={words.lead.failed}>
             {state.error.message}
-          </Sentence>
+          </StepHead>
           <p className="measure" role="alert">
             {state.error.remedy}
           </p>

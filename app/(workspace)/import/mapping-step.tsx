@@ -1,9 +1,8 @@
 'use client';
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { AppError } from '../../../lib/core/app-error';
 import { useMessages } from '../../_state/language-provider';
-import { Sentence } from '../../_ui/sentence';
 import { ColumnQuestionStack } from './column-question-stack';
 import { FailedFiles } from './failed-files';
 import { openColumnQuestions, withTable, type ImportWork } from './import-work';
@@ -11,6 +10,7 @@ import styles from './import-screen.module.css';
 import { IntoClinic } from './into-clinic';
 import { MappingTable } from './mapping-table';
 import type { Import } from './use-import';
+import { StepHead } from './step-head';
 
 interface MappingStepProps {
   readonly work: ImportWork;
@@ -26,13 +26,19 @@ export const MappingStep = ({ work, error, busy, process }: MappingStepProps) =>
   const open = openColumnQuestions(work);
   const [most, setMost] = useState(open);
   if (open > most) setMost(open);
+  const next = useRef<HTMLButtonElement>(null);
+  const before = useRef(open);
+  useEffect(() => {
+    if (before.current > 0 && open === 0) next.current?.focus();
+    before.current = open;
+  }, [open]);
   const none = work.tables.every(({ used }) => !used);
   const failed = work.read.files.flatMap(({ name, error: wrong }) => (wrong === null ? [] : [{ name, error: wrong }]));
   return (
     <div className={styles.screen}>
-      <Sentence detail={words.lead}>
+      <StepHead detail={words.lead}>
         {none ? words.heading.none : open === 0 ? words.heading.ready : words.heading.open({ questions: open })}
-      </Sentence>
+      </StepHead>
       <FailedFiles files={failed} />
       {error === undefined ? null : (
         <div role="alert" className={`sheet ${styles.wrong ?? ''}`}>
@@ -47,6 +53,7 @@ export const MappingStep = ({ work, error, busy, process }: MappingStepProps) =>
       />
       <div className={`sheet ${styles.commit ?? ''}`}>
         <button
+          ref={next}
           type="button"
           className={`button button-strong ${styles.big ?? ''}`}
           disabled={busy || open > 0 || none}

@@ -102,7 +102,7 @@ export const MappingTable = ({ one, busy, onUse, onMapping, onHeaderLine }: Mapp
               <h3>{words.targets.title}</h3>
               <p className="quiet small">{words.targets.used({ used: usedCount, of: profile.header.length })}</p>
             </div>
-            <TargetGroups table={table} mapping={mapping} onMapping={onMapping} />
+            <TargetGroups table={table} mapping={mapping} questions={one.questions} onMapping={onMapping} />
           </section>
           <section className="stack" aria-label={words.unused.title}>
             <h3>{words.unused.title}</h3>

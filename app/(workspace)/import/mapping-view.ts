@@ -3,7 +3,7 @@ import type { ReadTable } from '../../../lib/import/plan';
 import { MAPPING_TARGETS, type MappingTarget } from '../../../lib/workspace/mapping-targets';
 
 /** How sure a suggestion is, in a word: never a number, never a colour. */
-export type Sureness = 'same' | 'wording' | 'values' | 'person' | 'remembered';
+export type Sureness = 'same' | 'wording' | 'doubtful' | 'person' | 'remembered';
 
 /** One canonical column as the screen shows it: filled from a source column, by one value, or not at all. */
 export interface TargetLine {
@@ -22,7 +22,7 @@ export interface TargetGroup {
   readonly empty: readonly MappingTarget[];
 }
 
-/** A confidence from here on rests on the name of the column. */
+/** Below this the values do not fit what the column's name promises. */
 const BY_WORDING = 0.5;
 
 const samePlaces = (one: readonly number[], other: readonly number[]): boolean =>
@@ -39,7 +39,7 @@ export const surenessOf = (table: ReadTable, column: ColumnMapping): Sureness =>
   const suggestion = table.suggestions.find((one) => one.to === column.to && samePlaces(one.from, column.from));
   if (suggestion === undefined) return 'person';
   if (suggestion.confidence >= 1) return 'same';
-  return suggestion.confidence >= BY_WORDING ? 'wording' : 'values';
+  return suggestion.confidence >= BY_WORDING ? 'wording' : 'doubtful';
 };
 
 const linesOf = (table: ReadTable, mapping: Mapping, target: MappingTarget): readonly TargetLine[] => {

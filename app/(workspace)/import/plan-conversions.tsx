@@ -2,16 +2,17 @@
 
 import type { ImportPlan } from '../../../lib/import/plan';
 import { useMessages } from '../../_state/language-provider';
+import { conversionWords } from './conversion-words';
 import styles from './import-screen.module.css';
 
 /** Columns whose every cell was converted: said once a column, not once a cell. */
 export const PlanConversions = ({ plan }: { readonly plan: ImportPlan }) => {
-  const words = useMessages().importScreen.files;
+  const words = useMessages().importScreen;
   const files = plan.files.filter(({ conversions }) => conversions.length > 0);
   if (files.length === 0) return null;
   return (
     <section className="sheet stack" aria-labelledby="conversions">
-      <h2 id="conversions">{words.conversionsTitle}</h2>
+      <h2 id="conversions">{words.files.conversionsTitle}</h2>
       {files.map(({ name, source, conversions }) => (
         <div key={source}>
           {files.length < 2 && plan.files.length < 2 ? null : (
@@ -21,7 +22,7 @@ export const PlanConversions = ({ plan }: { readonly plan: ImportPlan }) => {
           )}
           <ul className={styles.list}>
             {conversions.map((conversion) => (
-              <li key={`${conversion.column} ${conversion.from}`}>{words.conversion(conversion)}</li>
+              <li key={`${conversion.column} ${conversion.from}`}>{conversionWords(conversion, words)}</li>
             ))}
           </ul>
         </div>

@@ -1,7 +1,6 @@
 'use client';
 
 import { useMessages } from '../../_state/language-provider';
-import { Sentence } from '../../_ui/sentence';
 import { CommitBar } from './commit-bar';
 import { FailedFiles } from './failed-files';
 import type { ImportState } from './import-state';
@@ -11,6 +10,7 @@ import { PlanReview } from './plan-review';
 import { openQuestions } from './stack-questions';
 import type { Import } from './use-import';
 import { usePlanned } from './use-planned';
+import { StepHead } from './step-head';
 
 interface PlannedStepProps {
   readonly state: Extract<ImportState, { readonly kind: 'planned' }>;
@@ -26,9 +26,9 @@ export const PlannedStep = ({ state, process }: PlannedStepProps) => {
   const questions = openQuestions(plan, settings).length;
   return (
     <div className={styles.screen}>
-      <Sentence detail={words.lead.planned}>
+      <StepHead detail={words.lead.planned}>
         {words.heading.planned({ accepted: plan.accepted, rows: plan.rows, questions })}
-      </Sentence>
+      </StepHead>
       {error === undefined ? null : <FailedFiles files={[{ name: '', error }]} />}
       <CommitBar
         plan={plan}

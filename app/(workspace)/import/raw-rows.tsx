@@ -3,6 +3,7 @@
 import type { ReadTable } from '../../../lib/import/plan';
 import { useMessages } from '../../_state/language-provider';
 import { CellText } from './cell-text';
+import screen from './import-screen.module.css';
 import styles from './mapping-step.module.css';
 import { ScrollRegion } from './scroll-region';
 
@@ -37,7 +38,7 @@ export const RawRows = ({ name, table }: RawRowsProps) => {
           {rows.map((row) => {
             const kind = row.line < headerLine ? 'preamble' : row.line === headerLine ? 'header' : 'row';
             return (
-              <tr key={row.line} className={styles[kind]}>
+              <tr key={row.line} className={`${styles[kind] ?? ''} ${screen.inline ?? ''}`}>
                 <th scope="row">
                   {row.line}
                   {kind === 'row' ? null : <span className={styles.kind}> {words.kind[kind]}</span>}

@@ -1,6 +1,6 @@
 'use client';
 
-import type { ColumnMapping } from '../../../lib/import/mapping';
+import type { ColumnMapping, MappingQuestion } from '../../../lib/import/mapping';
 import type { ReadTable } from '../../../lib/import/plan';
 import type { MappingTarget } from '../../../lib/workspace/mapping-targets';
 import { useMessages } from '../../_state/language-provider';
@@ -33,11 +33,13 @@ interface TargetRowProps {
   readonly column: ColumnMapping | undefined;
   readonly sureness: Sureness | undefined;
   readonly constant: string;
+  /** What is still asked about the source column. */
+  readonly asked: ReadonlySet<MappingQuestion['kind']>;
   readonly edits: TargetEdits;
 }
 
 /** One canonical column: where it comes from, how sure that is, its first values, and how they are read. */
-export const TargetRow = ({ table, target, column, sureness, constant, edits }: TargetRowProps) => {
+export const TargetRow = ({ table, target, column, sureness, constant, asked, edits }: TargetRowProps) => {
   const words = useMessages().importScreen.mapping;
   const { header, columns } = table.profile;
   const name = words.name({ column: target.name });
@@ -82,6 +84,7 @@ export const TargetRow = ({ table, target, column, sureness, constant, edits }: 
             column={column}
             profile={profile}
             name={numbered}
+            asked={asked}
             edits={edits}
           />
         </>

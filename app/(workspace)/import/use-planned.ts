@@ -39,11 +39,11 @@ export const usePlanned = ({ state, setState, run }: Import) => {
   const commit = useCallback(async () => {
     if (state.kind !== 'planned' || state.updating) return;
     const { work, plan } = state;
-    setState({ kind: 'keeping', rows: plan.accepted, work, plan });
     let opened: Session | undefined;
     let stopped = false;
-    const end = await act(async (workspace) => {
-      const result = await run(async (_, step) => workspace.commit(plan, toDraft(work), step), true);
+    const end = await act(async () => {
+      setState({ kind: 'keeping', rows: plan.accepted, work, plan });
+      const result = await run((workspace, step) => workspace.commit(plan, toDraft(work), step), true);
       if (result?.ok === true) opened = result.value;
       stopped = result === undefined;
       return result ?? { ok: false, error: { code: 'cancelled', message: '', remedy: '' } };

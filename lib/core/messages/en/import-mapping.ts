@@ -54,7 +54,9 @@ export const importMapping = (f: Formatters) => ({
     source: 'Source column',
     sourceOf: (p: { target: string }) => `Source column of ${p.target}`,
     joined: (p: { target: string }) => `Second source column of ${p.target}, joined by a space`,
-    join: 'Second column, further readings',
+    join: 'Second column',
+    joinOrReadings: 'Second column, further readings',
+    open: 'asked above',
     none: 'not in this file',
     noJoin: 'none',
     unit: (p: { target: string }) => `Unit of ${p.target}`,
@@ -74,8 +76,8 @@ export const importMapping = (f: Formatters) => ({
     removeOf: (p: { target: string }) => `Remove ${p.target}`,
     samples: 'Values in the file',
     noSamples: 'empty in every row',
-    more: (p: { n: number; role: string }) =>
-      `${f.plural(p.n, 'One more column', '# more columns')} that this file does not fill: ${p.role}`,
+    more: (p: { n: number }) =>
+      f.plural(p.n, 'One more that this file does not fill', '# more that this file does not fill'),
     fewer: 'Show only what this file fills',
     byUnit: 'Unit',
     byDecimal: 'Decimal mark',
@@ -96,7 +98,7 @@ export const importMapping = (f: Formatters) => ({
   confidence: {
     same: 'same name',
     wording: 'by its wording',
-    values: 'by its values',
+    doubtful: 'by its wording; its values do not fit',
     person: 'chosen by you',
     remembered: 'as last time',
     constant: 'the same in every row',

@@ -112,9 +112,13 @@ export const importScreen = (f: Formatters) => {
       fileName: 'files',
       table: 'Format',
       enrolment: 'enrolment',
-      conversionsTitle: 'Converted',
+      conversionsTitle: 'Converted and read another way',
       conversion: (p: { column: string; cells: number; from: string; to: string }) =>
         `${p.column}: ${f.plural(p.cells, '# cell', '# cells')} converted from ${p.from} to ${p.to}`,
+      orderRead: (p: { column: string; cells: number; order: string }) =>
+        `${p.column}: ${f.plural(p.cells, '# date', '# dates')} read as ${p.order}`,
+      commaRead: (p: { column: string; cells: number }) =>
+        `${p.column}: ${f.plural(p.cells, '# cell', '# cells')} read with a decimal comma`,
     },
     findings: importFindings(f),
     mapping: importMapping(f),
