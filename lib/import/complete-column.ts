@@ -29,7 +29,7 @@ export const completeColumn = (
   const column = COLUMN_BY_NAME.get(bare.to);
   switch (column?.type) {
     case 'number': {
-      const unit = settledUnit(column, profile, heading.unit);
+      const unit = settledUnit(column, profile, heading.unit, table);
       const decimal = settledDecimal(profile, table);
       return {
         ...bare,

@@ -14,11 +14,16 @@ const REQUIRED: Readonly<Record<Mapping['role'], readonly string[]>> = {
   enrolment: ['client_id', 'program'],
 };
 
-const unitQuestion = (column: Column, mapped: ColumnMapping, profile: ColumnProfile): readonly MappingQuestion[] => {
+const unitQuestion = (
+  column: Column,
+  mapped: ColumnMapping,
+  profile: ColumnProfile,
+  table: DecimalEvidence,
+): readonly MappingQuestion[] => {
   const fromHeader = guessColumn(profile.name)?.unit ?? null;
   const units = acceptedUnits(column);
   const heading = units.find((unit) => unit === fromHeader) ?? null;
-  if (mapped.unit !== undefined || settledUnit(column, profile, heading) === column.unit) return [];
+  if (mapped.unit !== undefined || settledUnit(column, profile, heading, table) === column.unit) return [];
   return [{ kind: 'unit', to: column.name, place: profile.place, units, samples: profile.samples }];
 };
 
@@ -40,7 +45,7 @@ const columnQuestions = (
     case 'number': {
       const isSettled = mapped.decimal !== undefined || settledDecimal(profile, table) === '.';
       const decimal: readonly MappingQuestion[] = isSettled ? [] : [{ kind: 'decimal', to: mapped.to, place, samples }];
-      return [...unitQuestion(column, mapped, profile), ...decimal];
+      return [...unitQuestion(column, mapped, profile, table), ...decimal];
     }
     case 'date': {
       const orders = possibleOrders(profile);

@@ -1,6 +1,7 @@
 import type { Column, Limits } from './column';
 import { convertNumber } from './convert-number';
 import type { ColumnProfile, SourceUnit } from './mapping';
+import { settledDecimal, type DecimalEvidence } from './settled-decimal';
 import { acceptedUnits, unitFactor, MIXED_UNITS } from './units';
 
 const fits = (column: Column, unit: SourceUnit, profile: ColumnProfile, limits: readonly [number, number]): boolean => {
@@ -34,6 +35,7 @@ export const settledUnit = (
   column: Column,
   profile: ColumnProfile,
   fromHeader: SourceUnit | null,
+  table: DecimalEvidence,
 ): SourceUnit | undefined => {
   const units = acceptedUnits(column);
   const [own] = units;
@@ -43,5 +45,7 @@ export const settledUnit = (
   if (units.length < 2 || profile.filled === 0) return own;
   if (named.length === 1) return units.find((unit) => unit === named[0]);
   if (named.length > 1) return inCells.length === named.length ? own : undefined;
-  return impliedUnit(column, profile, column.limits ?? {});
+  // Where a mark can be read both ways the figures' range says nothing.
+  const isSure = profile.numbers.either === 0 && settledDecimal(profile, table) !== undefined;
+  return isSure ? impliedUnit(column, profile, column.limits ?? {}) : undefined;
 };
