@@ -25,8 +25,10 @@ export const createWorkspace = (parts: WorkspaceParts): Workspace => {
     ...sharedActs(bench),
     ...sealActs(bench),
     damagedImports: () => damagedImports(bench),
-    setInitials: bench.setInitials,
-    onChangedElsewhere: bench.onChangedElsewhere,
+    setInitials: (initials) => {
+      bench.setInitials(initials);
+    },
+    onChangedElsewhere: (listener) => bench.onChangedElsewhere(listener),
     persist: () => parts.store.persist(),
   };
 };

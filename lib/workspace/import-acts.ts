@@ -45,7 +45,7 @@ export const importActs = (
     return kept.ok && kept.value.body.kind === 'demo' ? err(errors.unknownClinic) : kept;
   };
 
-  const remembered = async (into: string | 'new'): Promise<KeptClinic['body']['state']['mappings']> => {
+  const remembered = async (into: string): Promise<KeptClinic['body']['state']['mappings']> => {
     const kept = into === 'new' ? bench.here()?.kept : undefined;
     if (into === 'new') return kept?.body.state.mappings ?? [];
     const target = await keeper.read(into);

@@ -19,18 +19,19 @@ export interface BlobToKeep {
 export const keepBlobs = async <T>(
   bench: Workbench,
   header: ClinicHeader,
-  files: ReadonlyMap<string, Blob | BlobToKeep>,
+  files: ReadonlyMap<string, BlobToKeep>,
   step: LongStep,
   name: () => Promise<Result<T, AppError>>,
 ): Promise<Result<T, AppError>> => {
   const { store, tabs } = bench.parts;
   const blobs = bench.keeper.blobsOf(header);
   const before = new Set((await blobs.blobs()).map((kept) => kept.name));
-  const fresh = [...files].flatMap(([sha256, file]) =>
-    before.has(sha256)
-      ? []
-      : [{ sha256, ...('blob' in file ? file : { blob: file }) } as BlobToKeep & { sha256: string }],
-  );
+  const fresh: (BlobToKeep & { readonly sha256: string })[] = [];
+  for (const [sha256, file] of files) {
+    // A kept file that is damaged is kept anew.
+    const isWhole = before.has(sha256) && (await blobs.getBlob(sha256)) !== undefined;
+    if (!isWhole) fresh.push({ sha256, ...file });
+  }
   const full = await roomForBytes(
     store,
     fresh.reduce((sum, { blob }) => sum + blob.size, 0),

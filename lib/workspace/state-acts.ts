@@ -28,7 +28,7 @@ export const stateActs = (
   | 'redo'
 > => {
   const { randomId } = bench.parts;
-  const { sign } = bench;
+  const sign: Workbench['sign'] = (code, details) => bench.sign(code, details);
   const signed = ({ initials, at }: LogEntry) => ({ id: randomId(), initials, at });
 
   const change = (make: (state: ClinicState) => Step): Outcome =>

@@ -9,7 +9,7 @@ export const tidyStore = async (
   keeper: ClinicKeeper,
 ): Promise<void> => {
   try {
-    await removeOrphans(store, tabs, keeper.namesOf);
+    await removeOrphans(store, tabs, (header) => keeper.namesOf(header));
   } catch (reason) {
     if (!(reason instanceof StorageError)) throw reason;
   }

@@ -32,6 +32,8 @@ export interface EnactOptions {
   readonly blobOf?: BlobOf;
   /** Builds even where the next body says the same as the one before. */
   readonly anew?: boolean;
+  /** Keeps the body even where no row of it can be shown. */
+  readonly evenIfNothing?: boolean;
   /** Looks at what was built before it is kept; an error leaves everything as it was. */
   readonly check?: (built: BuiltClinic) => AppError | undefined;
   readonly difference?: (built: BuiltClinic) => Promise<ImportDifference>;
@@ -68,6 +70,10 @@ export interface Workbench {
 
 /** States of a clinic at which a tab can stand without showing it. */
 const STANDING: ReadonlySet<string> = new Set(['file_missing', 'empty_clinic']);
+
+/** A clinic that holds files and shows nothing is as good as empty, once it is the open one. */
+const asStanding = (built: Result<BuiltClinic, AppError>): Result<BuiltClinic, AppError> =>
+  !built.ok && built.error.code === workspaceErrors.nothingUsable.code ? err(workspaceErrors.nothingToShow) : built;
 
 export const createWorkbench = (parts: WorkspaceParts): Workbench => {
   const keeper = clinicKeeper(parts.store, parts.now);
@@ -135,10 +141,12 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
       return kept;
     }
     const elsewhere = open !== undefined && open.id !== id;
-    const built = await build(kept.value, step).catch(async (reason: unknown) => {
-      if (!(reason instanceof EngineDied)) await refill();
-      throw reason;
-    });
+    const built = asStanding(
+      await build(kept.value, step).catch(async (reason: unknown) => {
+        if (!(reason instanceof EngineDied)) await refill();
+        throw reason;
+      }),
+    );
     if (!built.ok && elsewhere && !STANDING.has(built.error.code)) {
       await refill();
       return built;
@@ -156,14 +164,16 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
   };
 
   const enact: Workbench['enact'] = async (from, body, options = {}) => {
-    const { step = {}, blobOf, anew = false, check, difference, keep = keeper.swap } = options;
+    const { step = {}, blobOf, anew = false, evenIfNothing = false, check, difference } = options;
+    const keep = options.keep ?? ((before, next) => keeper.swap(before, next));
     const { id } = from.header;
     const same = open?.id === id && !anew && blobOf === undefined && sameData(from.body, body);
     const shown = same ? open?.built : undefined;
     const attempt = async (): Promise<
       Result<readonly [KeptClinic, Result<BuiltClinic, AppError>, ImportDifference | null], AppError>
     > => {
-      const built = shown === undefined ? await build({ ...from, body }, step, blobOf) : ok(shown);
+      const result = shown === undefined ? await build({ ...from, body }, step, blobOf) : ok(shown);
+      const built = evenIfNothing ? asStanding(result) : result;
       if (!built.ok && built.error.code !== 'empty_clinic') return built;
       const wrong = built.ok ? check?.(built.value) : undefined;
       if (wrong !== undefined) return err(wrong);

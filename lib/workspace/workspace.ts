@@ -109,8 +109,8 @@ export interface ImportDraft {
   /** Used tables with their mapping, in the order file, table. */
   readonly tables: readonly { readonly file: number; readonly table: string; readonly mapping: Mapping }[];
   readonly settings: Settings;
-  /** Where the files go: an own clinic's id, or a new one. */
-  readonly into: string | 'new';
+  /** Where the files go: an own clinic's id, or `new`. */
+  readonly into: string;
 }
 
 export type Outcome = Promise<Result<Session, AppError>>;
@@ -153,8 +153,8 @@ export interface Workspace {
   openDemo(options?: { readonly withoutConditions?: boolean }): Outcome;
   setInitials(initials: string): void;
 
-  /** Reads, profiles and suggests; changes nothing. */
-  read(given: readonly GivenFile[], into: string | 'new', step?: LongStep): Promise<Result<ReadFiles, AppError>>;
+  /** Reads, profiles and suggests for an own clinic's id, or `new`; changes nothing. */
+  read(given: readonly GivenFile[], into: string, step?: LongStep): Promise<Result<ReadFiles, AppError>>;
   /** One table of a given file again, with another line as its header. */
   readAgain(given: GivenFile, table: string, headerLine: number, step?: LongStep): Promise<Result<ReadTable, AppError>>;
   /** The questions that a mapping leaves open for a read table, and its columns' suggestions for what is not mapped yet. */

@@ -4,5 +4,5 @@ import { zipSync } from 'fflate';
 export const zipOf = async (files: Readonly<Record<string, Blob>>): Promise<Blob> => {
   const bytes: Record<string, Uint8Array> = {};
   for (const [name, blob] of Object.entries(files)) bytes[name] = new Uint8Array(await blob.arrayBuffer());
-  return new Blob([zipSync(bytes, { level: 6 }) as Uint8Array<ArrayBuffer>], { type: 'application/zip' });
+  return new Blob([zipSync(bytes, { level: 6 })], { type: 'application/zip' });
 };

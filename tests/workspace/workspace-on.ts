@@ -94,7 +94,7 @@ export const codeOf = (result: Result<unknown, AppError>): string | undefined =>
 export const draftOf = async (
   workspace: Workspace,
   given: readonly GivenFile[],
-  into: string | 'new' = 'new',
+  into: string = 'new',
   settings: Settings = SETTINGS,
 ): Promise<ImportDraft> => {
   const read = value(await workspace.read(given, into));
@@ -108,7 +108,7 @@ export const draftOf = async (
 export const planOf = async (
   workspace: Workspace,
   given: readonly GivenFile[],
-  into: string | 'new' = 'new',
+  into: string = 'new',
   settings: Settings = SETTINGS,
 ): Promise<{ readonly plan: ImportPlan; readonly commit: (step?: LongStep) => Outcome }> => {
   const draft = await draftOf(workspace, given, into, settings);
@@ -120,7 +120,7 @@ export const planOf = async (
 export const imported = async (
   workspace: Workspace,
   given: readonly GivenFile[],
-  into: string | 'new' = 'new',
+  into: string = 'new',
   settings: Settings = SETTINGS,
 ): Outcome => (await planOf(workspace, given, into, settings)).commit();
 

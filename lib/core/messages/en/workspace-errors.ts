@@ -108,6 +108,11 @@ export const workspaceErrors = {
     'Check capital letters and the keyboard’s language. Without the passphrase the data cannot be read by anybody.',
   ),
   emptyClinic: error('empty_clinic', 'This clinic holds no file.', 'Import a file, or undo the last step.'),
+  nothingToShow: error(
+    'empty_clinic',
+    'None of the rows in this clinic’s files can be used.',
+    'Import a file, or undo the last step where there is one.',
+  ),
   noClinic: error(
     'no_clinic',
     'No clinic is kept in this browser.',
