@@ -16,12 +16,15 @@ interface PassphraseFieldProps {
 
 /** A passphrase, hidden unless shown. */
 export const PassphraseField = ({ label, value, onChange, purpose, hint }: PassphraseFieldProps) => {
-  const words = useMessages().settingsKeeping;
+  const messages = useMessages();
+  const words = messages.settingsKeeping;
   const id = useId();
   const [shown, setShown] = useState(false);
   return (
     <div className={styles.field}>
       <label htmlFor={id}>{label}</label>
+      {/* Browsers that keep passphrases ask for a name beside them. */}
+      <input type="text" autoComplete="username" value={messages.common.appName} readOnly hidden />
       <div className={styles.line}>
         <input
           id={id}

@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useState, type FormEvent } from 'react';
 import { useMessages } from '../../_state/language-provider';
 import { useInstantWords } from '../../_state/use-instant-words';
 import { useSession } from '../../_state/workspace-provider';
@@ -21,6 +21,10 @@ export const SharedPanel = () => {
   const { acting, inPlace, remembered, compared, waiting } = file;
   const secret = passphrase === '' ? null : passphrase;
   const { shared } = keeping;
+  const submit = (event: FormEvent): void => {
+    event.preventDefault();
+    if (waiting !== undefined) void file.compare(waiting, secret);
+  };
   const button = (label: string, act: () => Promise<void>) => (
     <button type="button" className="button" disabled={acting.busy} onClick={() => void act()}>
       <bdi>{label}</bdi>
@@ -36,7 +40,7 @@ export const SharedPanel = () => {
       </div>
     );
   return (
-    <div className={styles.panel}>
+    <form className={styles.panel} onSubmit={submit}>
       <h3>{words.title}</h3>
       <p>{words.lead}</p>
       <p>
@@ -61,7 +65,11 @@ export const SharedPanel = () => {
           ? button(words.openAgain({ name: remembered }), () => file.open(false, secret))
           : null}
         {inPlace ? button(words.open, () => file.open(true, secret)) : null}
-        {waiting === undefined ? null : button(words.compare, () => file.compare(waiting, secret))}
+        {waiting === undefined ? null : (
+          <button type="submit" className="button" disabled={acting.busy}>
+            {words.compare}
+          </button>
+        )}
         {inPlace && remembered !== undefined
           ? button(words.saveAgain({ name: remembered }), () => file.save(false, secret))
           : null}
@@ -76,6 +84,6 @@ export const SharedPanel = () => {
         />
       )}
       <ActNote acting={acting} />
-    </div>
+    </form>
   );
 };

@@ -66,7 +66,7 @@ const LastBackup = () => {
   const { keeping, clinic } = useSession();
   const { lastBackup, changesSinceBackup } = keeping;
   if (lastBackup === null && clinic.kind === 'demo') return words.demoBackup;
-  if (lastBackup === null) return words.neverBackedUp;
+  if (lastBackup === null) return words.neverBackedUp({ n: changesSinceBackup });
   return `${words.backedUp({ when: instant.ago(lastBackup.at) })}, ${words.changesSince({ n: changesSinceBackup })}`;
 };
 

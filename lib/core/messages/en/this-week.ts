@@ -43,7 +43,8 @@ export const thisWeek = (f: Formatters) => ({
   byProcedureSaid: 'Conditions by procedure.',
   lastBackup: 'Last backup',
   backedUp: (p: { when: string }) => `backed up ${p.when}`,
-  neverBackedUp: 'never backed up',
+  neverBackedUp: (p: { n: number }) =>
+    `never backed up${p.n === 0 ? '' : f.plural(p.n, ', one change', ', # changes')}`,
   demoBackup: 'the demo needs none',
   changesSince: (p: { n: number }) =>
     p.n === 0 ? 'nothing changed since' : f.plural(p.n, 'one change since', '# changes since'),
