@@ -177,3 +177,17 @@ JOIN test_status AS s ON s.file_no = t.file_no AND s.line_no = t.line_no AND s.p
     };
   };
 };
+
+/** Everything that comes in batches. */
+export const gathered = async <T>(batches: AsyncIterable<readonly T[]>): Promise<readonly T[]> => {
+  const all: T[] = [];
+  for await (const batch of batches) all.push(...batch);
+  return all;
+};
+
+/** A text that comes in pieces. */
+export const joined = async (pieces: AsyncIterable<string>): Promise<string> => {
+  let text = '';
+  for await (const piece of pieces) text += piece;
+  return text;
+};
