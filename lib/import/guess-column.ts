@@ -18,6 +18,8 @@ const FILLERS = new Set(
     ' ',
   ),
 );
+/** A number behind a text or a date makes it a second one of its kind. */
+const NUMBERED = 0.8;
 /** Values that hold for one frequency. */
 const BY_FREQUENCY = new Set(['r_ohm', 'xc_ohm', 'phase_angle_deg']);
 
@@ -49,7 +51,8 @@ export const guessColumn = (header: string): ColumnGuess | undefined => {
   if (parts.unit !== null && unit === undefined && hit !== whole) return undefined;
   if (parts.frequencyKHz !== null && !BY_FREQUENCY.has(hit.to)) return undefined;
   if (hit.to === DATE_AND_TIME && parts.number !== null) return undefined;
-  return { ...hit, unit: unit ?? null, frequencyKHz: parts.frequencyKHz, number: parts.number };
+  const sure = parts.number === null || column?.type === 'number' ? hit.sure : hit.sure * NUMBERED;
+  return { ...hit, sure, unit: unit ?? null, frequencyKHz: parts.frequencyKHz, number: parts.number };
 };
 
 /** Whether readings of several frequencies may stand beside each other for this column. */

@@ -1,7 +1,7 @@
 import { COLUMN_BY_NAME } from '../columns';
 import { plainTokens } from '../plain-text';
 import { CONDITION_SYNONYMS } from './condition-synonyms';
-import { IDENTITY_SYNONYMS, WEAK_SYNONYMS } from './identity-synonyms';
+import { IDENTITY_SYNONYMS, VAGUE_SYNONYMS, WEAK_SYNONYMS } from './identity-synonyms';
 import { MEASURE_SYNONYMS } from './measure-synonyms';
 
 /** What a heading means: the canonical column, or `visit_datetime` for a visit's date and time in one cell; 0–1 how surely. */
@@ -29,6 +29,7 @@ const entries = (to: string, headings: string, sure: number): readonly (readonly
 const known = ([to]: readonly [string, string]): boolean => COLUMN_BY_NAME.has(to);
 
 const HITS: ReadonlyMap<string, SynonymHit> = new Map([
+  ...Object.entries(VAGUE_SYNONYMS).flatMap(([to, headings]) => entries(to, headings, 0.4)),
   ...Object.entries(WEAK_SYNONYMS)
     .filter(known)
     .flatMap(([to, headings]) => entries(to, headings, 0.6)),

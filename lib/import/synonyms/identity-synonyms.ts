@@ -41,9 +41,13 @@ export const IDENTITY_SYNONYMS: Readonly<Record<string, string>> = {
 /** Headings that stand for a column only where nothing better does. */
 export const WEAK_SYNONYMS: Readonly<Record<string, string>> = {
   family_name: 'name|nom|nombre|nome|naam|patient name|client name|full name|patientenname',
-  client_id: 'no|nr|number|code|key|nummer|numéro|número|numero|case|ref|reference',
   height_cm: 'length|ht cm',
   phase_angle_deg: 'pa',
   r_ohm: 'res|impedance r',
   fm_kg: 'fat|fett',
+};
+
+/** Headings that may stand for a column but as often for something else: suggested, never taken by themselves. */
+export const VAGUE_SYNONYMS: Readonly<Record<string, string>> = {
+  client_id: 'no|nr|number|code|key|nummer|numéro|número|numero|case|ref|reference|name and number',
 };

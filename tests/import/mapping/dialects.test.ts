@@ -34,7 +34,7 @@ describe('a file in any dialect', () => {
         expect(open).toEqual([]);
         expect(rows).toEqual(expectedRows(visits, dialect));
       }),
-      { seed: 20_250_304, numRuns: 400 },
+      { seed: 20_250_304, numRuns: 250 },
     );
   });
 
@@ -131,7 +131,7 @@ describe('any table at all', () => {
         expect(profile.rows).toBe(lines.size);
         expect(profile.columns.every(({ filled }) => filled <= profile.rows)).toBe(true);
       }),
-      { seed: 11, numRuns: 400 },
+      { seed: 11, numRuns: 250 },
     );
   });
 });

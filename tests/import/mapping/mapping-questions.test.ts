@@ -31,6 +31,24 @@ describe('a missing column', () => {
   });
 });
 
+describe('a heading that is often something else', () => {
+  test('is suggested but never taken as the client by itself', async () => {
+    expect(asked(await questionsOf(['Nr.', 'Visit date', 'R (Ohm)'], ['1', '2025-03-25', '500']))).toEqual([
+      'missing-column client_id',
+    ]);
+  });
+
+  test('is a second one of its kind where a number stands behind it', async () => {
+    const { mapping } = await understood(
+      tableOf([
+        ['ID', 'Visit date', 'R (Ohm)', 'Notes', 'Notes 2'],
+        ['1', '2025-03-25', '500', 'a', 'b'],
+      ]),
+    );
+    expect(mapping.columns.filter(({ to }) => to === 'note').map(({ from }) => from)).toEqual([[3]]);
+  });
+});
+
 describe('the order of dates', () => {
   test('is asked where day and month could change places in every date', async () => {
     const questions = await questionsOf(

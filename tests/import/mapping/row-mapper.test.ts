@@ -56,7 +56,7 @@ describe('a row', () => {
   });
 
   test('of our own report of rows is read without the columns that the report added', () => {
-    const header = ['report_row', 'report_reason', 'client_id', 'room'];
+    const header = ['report_row', 'report_reasons', 'client_id', 'report_number'];
     const mapper = createRowMapper({
       ...base,
       header,
@@ -65,7 +65,7 @@ describe('a row', () => {
         { to: 'client_id', from: [2] },
       ],
     });
-    expect(mapper.unknownColumns).toEqual(['room']);
+    expect(mapper.unknownColumns).toEqual(['report_number']);
     expect(cellsOf(mapper.map({ line: 2, cells: ['a/1', 'no date', 'C-1', 'x'] })[0])).toEqual({
       client_id: 'C-1',
       corrects_row: 'a/1',
