@@ -1,0 +1,104 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openNodeEngine } from '../../lib/engine/node';
+import type { Engine } from '../../lib/engine/types';
+import type { Settings } from '../../lib/cohort/settings';
+import type { Cohort } from '../../lib/cohort/types/cohort';
+import { MEASURE_IDS } from '../../lib/measures/measure-id';
+import { cohortOf, errorStudy, latestOf, precisionOf, reading, type Cells } from './small-clinic';
+
+let engine: Engine;
+beforeAll(async () => {
+  engine = await openNodeEngine();
+});
+afterAll(() => engine.close());
+
+const errorSource = (kind: 'published' | 'none' | 'own'): Partial<Settings> => ({
+  errorSource: { kind, alwaysT: false },
+});
+
+/** z(0.975)·√2·14 Ω. Quantile: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1: 1.960. */
+const Z = 1.959963984540054;
+const LSC = Z * Math.SQRT2 * 14;
+
+const client = (name: string, resistance: number, cells: Cells = {}): readonly Cells[] => [
+  reading(name, '2025-01-06', { height_cm: '160.0', ...cells }),
+  reading(name, '2025-06-06', { height_cm: '160.0', ...cells, r_ohm: resistance.toFixed(1) }),
+];
+
+const ROWS = [...client('within', 500 + LSC - 0.1), ...client('beyond', 500 + LSC + 0.1)];
+
+describe('the published between-day error', () => {
+  let cohort: Cohort;
+  beforeAll(async () => {
+    cohort = await cohortOf(engine, ROWS, errorSource('published'));
+  });
+
+  test('is tier 4 for R and |Z|: 14 Ω, 36 degrees of freedom, 12 people, provisional, f = z', () => {
+    for (const id of ['r', 'z'] as const) {
+      const row = precisionOf(cohort, id);
+      expect(row).toMatchObject({ tier: 4, provisional: true, clients: 12, outsideDf: 36, pe: 14, within: 0 });
+      expect(row.lsc).toBeCloseTo(LSC, 9);
+      // χ² interval of the SD at 36 df: 11.385 to 18.185 Ω.
+      expect(row.peInterval?.map((end) => Number(end.toFixed(3)))).toEqual([11.385, 18.185]);
+    }
+  });
+
+  test('judges a change of R on both sides of the threshold', async () => {
+    expect((await latestOf(cohort, 'within', 'r')).result).toBe('within');
+    expect(await latestOf(cohort, 'beyond', 'r')).toMatchObject({ result: 'up', tier: 4 });
+  });
+
+  test('holds per height at the client’s own height', async () => {
+    const row = precisionOf(cohort, 'r_h');
+    expect(row).toMatchObject({ tier: 4, perHeight: true, pe: null, lsc: null, provisional: true });
+    const [within, beyond] = [await latestOf(cohort, 'within', 'r_h'), await latestOf(cohort, 'beyond', 'r_h')];
+    expect(within.lsc).toBeCloseTo(LSC / 1.6, 9);
+    expect([within.result, beyond.result]).toEqual(['within', 'up']);
+  });
+
+  test('says nothing of any other value, and why', async () => {
+    const others = MEASURE_IDS.filter((id) => !['r', 'z', 'r_h'].includes(id));
+    expect(others.map((id) => [precisionOf(cohort, id).tier, precisionOf(cohort, id).why])).toEqual(
+      others.map(() => [6, 'not-published']),
+    );
+    expect((await latestOf(cohort, 'beyond', 'ffm')).result).toBe('no-threshold');
+  });
+});
+
+describe('beside what the clinic measured', () => {
+  const jump = (size: number) => (person: number, visit: number) => ({
+    r_ohm: (500 + (visit === 0 ? 0 : person % 2 === 0 ? size : -size)).toFixed(1),
+  });
+
+  test('the published error gives way to an own study of ten degrees of freedom', async () => {
+    const cohort = await cohortOf(engine, errorStudy(10, jump(10)), errorSource('published'));
+    expect(precisionOf(cohort, 'r')).toMatchObject({ tier: 2, dfBetween: 10 });
+    expect(precisionOf(cohort, 'r').why).toBeUndefined();
+  });
+
+  test('it never gives less than own repositioning', async () => {
+    const repeated = (size: number) =>
+      Array.from({ length: 30 }, (_, person) => [
+        reading(`p${String(person)}`, '2025-01-06', { reading: 1, r_ohm: '500.0' }),
+        reading(`p${String(person)}`, '2025-01-06', { reading: 2, r_ohm: (500 + size).toFixed(1) }),
+      ]).flat();
+    const rows = [...repeated(40), ...client('a', 520)];
+    const cohort = await cohortOf(engine, rows, errorSource('published'));
+    // s_w of pairs that differ by 40 Ω: 40/√2.
+    expect(precisionOf(cohort, 'r')).toMatchObject({ tier: 4 });
+    expect(precisionOf(cohort, 'r').pe).toBeCloseTo(40 / Math.SQRT2, 9);
+    expect((await latestOf(cohort, 'a', 'r_h')).lsc).toBeGreaterThan(LSC / 1.6);
+  });
+
+  test('“none yet” gives no threshold, no lower limit either, until there is an own study', async () => {
+    const repeated = Array.from({ length: 30 }, (_, person) => [
+      reading(`p${String(person)}`, '2025-01-06', { reading: 1, r_ohm: '500.0' }),
+      reading(`p${String(person)}`, '2025-01-06', { reading: 2, r_ohm: '504.0' }),
+    ]).flat();
+    const none = await cohortOf(engine, repeated, errorSource('none'));
+    expect(precisionOf(none, 'r')).toMatchObject({ tier: 6, lsc: null, why: 'not-chosen' });
+    expect(precisionOf(await cohortOf(engine, repeated, errorSource('own')), 'r').tier).toBe(5);
+    const studied = await cohortOf(engine, errorStudy(10, jump(10)), errorSource('none'));
+    expect(precisionOf(studied, 'r').tier).toBe(2);
+  });
+});
