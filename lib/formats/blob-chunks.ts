@@ -2,10 +2,17 @@ import { DamagedFile, type ReadOptions } from './raw-table';
 
 const CHUNK = 4 * 1024 * 1024;
 
-/** Bytes of a part of a Blob. Rejects with a `DamagedFile` where the file behind it is gone or changed. */
+/**
+ * Bytes of a part of a Blob; the end may lie behind its own. Rejects with a `DamagedFile` where the part does not exist,
+ * or the file behind the Blob is gone or changed.
+ */
 export const blobBytes = async (blob: Blob, from = 0, to = blob.size): Promise<Uint8Array<ArrayBuffer>> => {
+  const end = Math.min(to, blob.size);
+  // Node ends the whole process over a place that is no whole number.
+  if (!Number.isInteger(from) || !Number.isInteger(end) || from < 0 || from > end)
+    throw new DamagedFile('The file has no such part.');
   try {
-    return new Uint8Array(await blob.slice(from, to).arrayBuffer());
+    return new Uint8Array(await blob.slice(from, end).arrayBuffer());
   } catch (cause) {
     throw new DamagedFile('The file cannot be read any more.', { cause });
   }
