@@ -128,7 +128,7 @@ export const createDatabase = (migrate: MigrateVersionOne): Database => {
       return Promise.reject(new StorageError('denied', 'this browser has no database for pages'));
     opening ??= open().catch((error: unknown) => {
       opening = undefined;
-      throw error;
+      throw storageErrorFrom(error, 'denied');
     });
     return opening;
   };
