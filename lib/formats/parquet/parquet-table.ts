@@ -9,6 +9,7 @@ import {
 import { blobBytes } from '../blob-chunks';
 import { DamagedFile, type RawRow, type RawTable, type ReadOptions } from '../raw-table';
 import { rowBatches } from '../row-batches';
+import { checkPages } from './check-pages';
 import { isoParsers, parquetCell } from './parquet-cell';
 
 /** Rows that are decoded at a time. */
@@ -89,7 +90,9 @@ async function* pieces(
   const file = asyncBuffer(blob);
   const total = Number(metadata.num_rows);
   let groupStart = 0;
-  for (const group of metadata.row_groups) {
+  for (const [index, group] of metadata.row_groups.entries()) {
+    signal?.throwIfAborted();
+    await orDamaged(checkPages(blob, metadata, index, compressors));
     const groupEnd = groupStart + Number(group.num_rows);
     for (let start = groupStart; start < groupEnd; start += PIECE) {
       signal?.throwIfAborted();
@@ -99,7 +102,6 @@ async function* pieces(
       await orDamaged(
         parquetRead({
           ...settings,
-          useOffsetIndex: end - start < Number(group.num_rows),
           onComplete: (read: readonly (readonly unknown[])[]) => {
             rows = read;
           },
@@ -107,8 +109,8 @@ async function* pieces(
       );
       if (rows.length !== end - start) throw new DamagedFile('A part of the file has fewer rows than it says.');
       onBytes?.(Math.round((blob.size * end) / total));
-      yield rows.map((values, index) => ({
-        line: start + index + 2,
+      yield rows.map((values, row) => ({
+        line: start + row + 2,
         cells: columns.map(({ element, scale }, place) => parquetCell(values[place], element, scale)),
       }));
     }
