@@ -2,6 +2,7 @@ import type { AppError } from '../core/app-error';
 import { workspaceErrors as errors } from '../core/messages/en/workspace-errors';
 import type { LongStep } from '../core/progress';
 import { err, ok, type Result } from '../core/result';
+import { sameValue } from '../core/same-value';
 import { judge } from '../import/judge';
 import { mappingQuestions } from '../import/mapping-questions';
 import type { ImportPlan } from '../import/plan';
@@ -95,7 +96,11 @@ export const importActs = (
     commit: (committed, draft, step = {}) =>
       bench.inTurn(async () => {
         if (last === undefined || last.plan.fingerprint !== committed.fingerprint) return err(errors.planIsStale);
-        const done = await commitImport(bench, last, draft, step);
+        const { record } = last.draft;
+        const again = draftImport(draft, { id: record.id, on: last.plan.today, initials: record.initials });
+        if (!again.ok) return again;
+        if (!sameValue(again.value.record, record)) return err(errors.planIsStale);
+        const done = await commitImport(bench, { ...last, draft: again.value }, draft, step);
         if (done.ok) last = undefined;
         return done;
       }),

@@ -3,7 +3,6 @@ import type { AppError } from '../../lib/core/app-error';
 import type { IsoDate } from '../../lib/core/iso-date';
 import type { LongStep } from '../../lib/core/progress';
 import type { Result } from '../../lib/core/result';
-import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
 import type { ImportPlan } from '../../lib/import/plan';
 import type { ClinicStore } from '../../lib/storage/clinic-store';
@@ -53,6 +52,21 @@ export interface Place {
 export const newPlace = (): Place => {
   const clock = ticking();
   return { store: memoryStore(clock.millis), bus: createTabBus(), clock };
+};
+
+/** The same clinics and files in another place. */
+export const copyOf = async (from: Place): Promise<Place> => {
+  const to = newPlace();
+  for (const { name } of await from.store.blobs()) {
+    const blob = await from.store.getBlob(name);
+    if (blob !== undefined) await to.store.putBlob(name, blob);
+  }
+  for (const { id } of await from.store.list()) {
+    const clinic = await from.store.read(id);
+    if (clinic !== undefined) await to.store.swap(0, clinic);
+  }
+  await to.store.setLastOpen((await from.store.lastOpen()) ?? '');
+  return to;
 };
 
 let ids = 0;
@@ -127,5 +141,3 @@ export const imported = async (
 /** The clients of the open clinic. */
 export const clientsOf = async (session: Session): Promise<readonly string[]> =>
   (await session.cohort.clients(filterFor('weight'))).map((row) => row.client).sort();
-
-export { openNodeEngine };
