@@ -1,6 +1,7 @@
 import { blobPieces } from '../blob-pieces';
 import { StorageError, type BlobStore, type KeptBlob } from '../clinic-store';
 import { eachChunk } from '../each-chunk';
+import { sameBytes } from '../same-bytes';
 import { isPlainName } from '../sealed-name';
 import { sha256OfBlob } from '../sha256-of-blob';
 import { storageErrorFrom } from '../storage-error-from';
@@ -74,6 +75,10 @@ const write = async (folder: FileSystemDirectoryHandle, name: string, blob: Blob
   }
 };
 
+// A sealed file's name does not tell its bytes: they are compared with those that were given.
+const isWhole = async (kept: File, name: string, given: Blob, signal?: AbortSignal): Promise<boolean> =>
+  isPlainName(name) ? (await hashOfKept(kept, signal)) === name : sameBytes(kept, given, signal);
+
 const remove = async (folder: FileSystemDirectoryHandle, name: string): Promise<void> => {
   try {
     await folder.removeEntry(name);
@@ -95,9 +100,8 @@ export const opfsBlobs = (): BlobStore => ({
     try {
       await write(folder, name, blob, signal);
       const kept = await findFile(folder, name);
-      const expected = isPlainName(name) ? name : await hashOfGiven(blob, signal);
-      if (kept !== undefined && (await hashOfKept(kept, signal)) === expected) return;
-      throw (await hashOfGiven(blob, signal)) === expected
+      if (kept !== undefined && (await isWhole(kept, name, blob, signal))) return;
+      throw !isPlainName(name) || (await hashOfGiven(blob, signal)) === name
         ? new StorageError('damaged', 'the file was not kept whole')
         : new StorageError('changed', 'the file is not the one that was read');
     } catch (error) {
