@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { FindingKind } from '../../lib/import/plan';
 import { NO_ANSWERS } from '../../lib/import/import-input';
 import { codes, csv, day, planOf, planOfFiles, planOfRow, ROW, useEngine, type Options } from './judged';
 
@@ -101,14 +102,14 @@ describe('the demo clinic', () => {
       ...readMe.matchAll(/^\| (\d+) +\|[^|]+\|[^|]+\| (refused|set aside|duplicate|accepted with a warning) +\|$/gm),
     ];
     const stated = planted.map(([, line, state]) => `${String(line)} ${String(state)}`).sort();
-    const word = {
+    const word: Readonly<Partial<Record<FindingKind, string>>> = {
       refused: 'refused',
       question: 'set aside',
       duplicate: 'duplicate',
       warning: 'accepted with a warning',
     };
     expect(stated.length).toBeGreaterThan(10);
-    expect(plan.findings.map(({ kind, line }) => `${String(line)} ${word[kind]}`).sort()).toEqual(stated);
+    expect(plan.findings.map(({ kind, line }) => `${String(line)} ${String(word[kind])}`).sort()).toEqual(stated);
     const count = (state: string): number => stated.filter((text) => text.endsWith(state)).length;
     expect([plan.rows, plan.refused, plan.held, plan.duplicates, plan.warnings]).toEqual([
       rows,

@@ -43,7 +43,7 @@ const ErrorStudy = () => {
   const row = cohort.precision(filter.level).find(({ measure }) => measure === settings.leanMeasure);
   if (row === undefined || row.lsc === null) return words.noError({ value: value.title });
   const lsc = value.amount(row.lsc);
-  const df = row.tier === 5 ? row.dfWithin : row.dfBetween;
+  const df = row.outsideDf ?? (row.tier === 5 ? row.dfWithin : row.dfBetween);
   const line = words.errorLine({
     value: value.title,
     lsc,

@@ -8,19 +8,17 @@ const few = (names: readonly string[]): string =>
 export const importErrors = {
   empty: (name: string) => `${name} is empty.`,
   emptyRemedy: 'Export the visits again and check that the file has a size. Nothing was changed.',
-  zip: (name: string) => `${name} is a spreadsheet workbook or a zip archive, not a CSV file.`,
-  zipRemedy: 'Open it and save the sheet with the visits as CSV (UTF-8), then choose that file. Nothing was changed.',
   binary: (name: string) => `${name} is no table that can be read: it holds neither text nor a known format.`,
   binaryRemedy:
     'Choose the file that the export wrote: CSV, XLSX, Parquet, SAS transport, FHIR, or a zip of these. Nothing was changed.',
   headerOnly: (name: string) => `${name} has a header line and no rows below it.`,
   headerOnlyRemedy: 'Check the period that was chosen for the export. Nothing was changed.',
   wrongColumns: (name: string, missing: readonly string[], found: readonly string[]) =>
-    `${name} has no column ${missing.map((column) => `“${column}”`).join(' and no column ')}. Its first line holds ${few(found)}.`,
+    `${name} has no column ${missing.map((column) => `“${column}”`).join(' and no column ')}. Its header holds ${few(found)}.`,
   wrongColumnsRemedy:
-    'The first line must name the columns of the visit export: client_id and visit_date are always needed. The list stands in the README. Nothing was changed.',
+    'Say on the Import screen which column holds the client and which the day of the visit, or give a mapping on the command line with --mapping FILE.json. Nothing was changed.',
   duplicateColumns: (name: string, column: string) => `${name} has the column “${column}” twice.`,
-  duplicateColumnsRemedy: 'Rename or remove one of the two, so that it is clear which one counts. Nothing was changed.',
+  duplicateColumnsRemedy: 'Say in the mapping which one counts, or rename one of the two. Nothing was changed.',
   damaged: (name: string) => `${name} breaks off or is damaged in the middle: none of its rows was taken.`,
   damagedRemedy: 'Copy or export the file again, whole. Nothing was changed.',
   mappingNeeded: (name: string, columns: readonly string[]) =>
