@@ -6,7 +6,6 @@ const make = (code: string, message: string, remedy: string): AppError => ({ cod
 /** Why a whole file cannot be read, and what to do. */
 export const fileErrors = {
   empty: (name: string) => make('empty', words.empty(name), words.emptyRemedy),
-  zip: (name: string) => make('zip', words.zip(name), words.zipRemedy),
   binary: (name: string) => make('binary', words.binary(name), words.binaryRemedy),
   header_only: (name: string) => make('header_only', words.headerOnly(name), words.headerOnlyRemedy),
   wrong_columns: (name: string, missing: readonly string[], found: readonly string[]) =>
