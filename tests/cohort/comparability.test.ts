@@ -190,7 +190,7 @@ describe('a condition that is empty', () => {
   }
 
   const bare = without(reading('a', '2025-05-31'), 'rested');
-  const others = [reading('b', '2025-05-01', { site: 'South' }), reading('b', '2025-06-01')];
+  const others = [reading('b', '2025-05-01', { site: 'South', reading: 2 }), reading('b', '2025-06-01')];
   const alone = clinics.add([reading('a', START), bare, ...others]).latest('ffm');
   const beside = clinics.add([reading('a', START), bare, reading('b', '2025-05-01'), ...others]).latest('ffm');
 
