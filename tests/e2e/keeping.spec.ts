@@ -32,9 +32,9 @@ test('a backup brings back what stood when it was made; undo brings back what st
   await expect(page.getByRole('heading', { level: 1 })).toContainText('How North Street is kept');
 });
 
-test('a sealed backup opens with its passphrase alone, and not at all after one byte was changed', async ({ page }, {
-  outputPath,
-}) => {
+test('a sealed backup opens with its passphrase alone, and not at all after one byte was changed', async ({
+  page,
+}, testInfo) => {
   await openScreen(page, '/settings/');
   const keeping = section(page, 'Keeping');
   const saving = backUp(page, PASSPHRASE);
@@ -42,7 +42,7 @@ test('a sealed backup opens with its passphrase alone, and not at all after one 
   const path = await saving;
   const restore = async (file: string, passphrase: string): Promise<void> => {
     await keeping.getByLabel('Choose a backup file').setInputFiles(file);
-    await keeping.getByText('as a new clinic beside it').click();
+    await keeping.getByRole('radio', { name: 'as a new clinic beside it' }).click();
     await keeping.getByLabel('The file is sealed. Its passphrase:').fill(passphrase);
     await keeping.getByRole('button', { name: 'Restore', exact: true }).click();
   };

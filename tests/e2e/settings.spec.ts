@@ -31,7 +31,7 @@ test('the clinic’s word for people stands on every screen, is logged with init
   page,
 }) => {
   await openScreen(page, '/settings/');
-  await section(page, 'Words, units, level').getByText('patients', { exact: true }).click();
+  await section(page, 'Words, units, level').getByRole('radio', { name: 'patients' }).click();
   await signAs(page, 'MR');
   const rail = page.getByRole('navigation', { name: 'Screens' });
   await expect(rail.getByRole('link', { name: 'Patients' })).toBeVisible();
@@ -50,7 +50,7 @@ test('the clinic’s word for people stands on every screen, is logged with init
 
 test('undo stays out of text fields', async ({ page }) => {
   await openScreen(page, '/settings/');
-  await section(page, 'Words, units, level').getByText('patients', { exact: true }).click();
+  await section(page, 'Words, units, level').getByRole('radio', { name: 'patients' }).click();
   await signAs(page, 'MR');
   await expect(section(page, 'Log').getByRole('row').nth(1)).toContainText('Settings changed');
   const name = page.getByLabel('Name of the open clinic');
