@@ -5,7 +5,7 @@ import { numberCell } from './number-cell';
 import { lookupWord, plainText } from './plain-text';
 import { readDate } from './read-date';
 import { readTime, timeOfDayPart } from './read-time';
-import { holdsMarks } from './without-marks';
+import { holdsMarks } from './holds-marks';
 import { wordSynonyms } from './word-synonyms';
 
 /** A source cell as the text of its canonical column; what cannot be read stays as it is written. */

@@ -4,7 +4,7 @@ import type { ColumnProfile } from './mapping';
 import { numberInCell } from './number-in-cell';
 import { plainText } from './plain-text';
 import { readDate } from './read-date';
-import { holdsMarks } from './without-marks';
+import { holdsMarks } from './holds-marks';
 
 /** Gathers one column's profile cell by cell; its memory does not grow with the rows. */
 export interface ColumnProfiler {
