@@ -10,10 +10,7 @@ const importedFileSchema = z.object({
   importedOn: z.string(),
 });
 
-/** The newest manifest that this app writes. */
-export const MANIFEST_VERSION = 1;
-
-/** What is kept of a browser's clinics: which files, in which order, with which settings, and which was open last. */
+/** What version 1 kept of a browser's clinics: which files, in which order, with which settings, and which was open last. */
 export const manifestSchema = z.object({
   version: z.number(),
   revision: z.number(),
@@ -22,12 +19,4 @@ export const manifestSchema = z.object({
   own: z.object({ settings: settingsSchema, files: z.array(importedFileSchema) }).optional(),
 });
 
-export type Manifest = z.infer<typeof manifestSchema>;
 export type ImportedFile = z.infer<typeof importedFileSchema>;
-
-export const EMPTY_MANIFEST: Manifest = {
-  version: MANIFEST_VERSION,
-  revision: 0,
-  open: 'demo',
-  demo: { withoutConditions: false },
-};

@@ -2,7 +2,6 @@ import type { AppError } from '../core/app-error';
 import { workspaceErrors } from '../core/messages/en/workspace-errors';
 import type { LongStep } from '../core/progress';
 import { err, ok, type Result } from '../core/result';
-import { createSerial } from '../core/serial';
 import type { Engine } from '../engine/types';
 import type { TabEvent, TabSeat } from '../storage/tab-lock';
 import { buildClinic, sameData, type BuiltClinic } from './build-clinic';
@@ -13,8 +12,8 @@ import { keepingState } from './keeping-state';
 import { keptBlobs } from './kept-blobs';
 import { EngineDied, livingEngine } from './living-engine';
 import { sessionOf } from './session-of';
-import { storageWords } from './storage-words';
 import { tidyStore } from './tidy-store';
+import { createTurns, type InTurn } from './turns';
 import type { ImportDifference, Outcome } from './workspace';
 import type { WorkspaceParts } from './workspace-parts';
 
@@ -45,8 +44,7 @@ export interface EnactOptions {
 export interface Workbench {
   readonly parts: WorkspaceParts;
   readonly keeper: ClinicKeeper;
-  /** Runs one use case after the other; mishaps of storage and engine come back as errors. */
-  inTurn<T>(task: () => Promise<Result<T, AppError>>): Promise<Result<T, AppError>>;
+  readonly inTurn: InTurn;
   engine(): Promise<Engine>;
   here(): OpenClinic | undefined;
   setInitials(initials: string): void;
@@ -77,7 +75,6 @@ const asStanding = (built: Result<BuiltClinic, AppError>): Result<BuiltClinic, A
 
 export const createWorkbench = (parts: WorkspaceParts): Workbench => {
   const keeper = clinicKeeper(parts.store, parts.now);
-  const serial = createSerial();
   const listeners = new Set<() => void>();
   let initials = '';
   let open: OpenClinic | undefined;
@@ -204,35 +201,11 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
     await tidyStore(parts, keeper);
   };
 
-  const guarded = async <T>(task: () => Promise<Result<T, AppError>>): Promise<Result<T, AppError>> => {
-    try {
-      return await task();
-    } catch (reason) {
-      const words = storageWords(reason);
-      if (words === undefined) throw reason;
-      return err(words);
-    }
-  };
-
   return {
     parts,
     keeper,
     engine,
-    inTurn: (task) =>
-      serial(async () => {
-        const result = await guarded(() => task()).catch(async (reason: unknown) => {
-          if (!(reason instanceof EngineDied)) throw reason;
-          return guarded(async () => {
-            await refill();
-            return task();
-          }).catch((again: unknown) => {
-            if (!(again instanceof EngineDied)) throw again;
-            return err(workspaceErrors.engineDied);
-          });
-        });
-        await tidy();
-        return result;
-      }),
+    inTurn: createTurns({ refill, after: tidy }),
     here: () => open,
     setInitials: (next) => {
       initials = next;

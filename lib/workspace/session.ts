@@ -1,1 +1,0 @@
-export type { ClinicRef, GivenFile, Session, Workspace } from './workspace';
