@@ -1,7 +1,7 @@
 'use client';
 
 import './zod-without-eval';
-import { createContext, use, useCallback, useMemo, useState, type ReactNode } from 'react';
+import { createContext, use, useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
 import { createFormatters, type Formatters } from '../../lib/core/formatters';
 import { en, type Messages } from '../../lib/core/messages/en';
 import { withClientWord, type ClientWord } from '../../lib/core/messages/with-client-word';
@@ -33,6 +33,16 @@ export const LanguageProvider = ({ children }: { readonly children: ReactNode })
   const setPreferences = useCallback((next: Preferences) => {
     writePreferences(next);
     setChosen(next);
+  }, []);
+  useEffect(() => {
+    // Another tab of this person chose something.
+    const follow = (): void => {
+      setChosen(readPreferences());
+    };
+    window.addEventListener('storage', follow);
+    return () => {
+      window.removeEventListener('storage', follow);
+    };
   }, []);
   const [clientWord, setClientWord] = useState<ClientWord>('client');
   const language = useMemo(() => {

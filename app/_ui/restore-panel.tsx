@@ -25,7 +25,9 @@ export const RestorePanel = () => {
   const [passphrase, setPassphrase] = useState('');
   const [wanted, setWanted] = useState<'replace' | 'new'>('replace');
   const clinic = state.kind === 'open' ? state.session.clinic : undefined;
-  const as = clinic === undefined ? 'new' : wanted;
+  // The demo comes with the app: nothing is put in its place.
+  const canReplace = clinic !== undefined && clinic.kind === 'own';
+  const as = canReplace ? wanted : 'new';
 
   const choose = async (file: File | undefined): Promise<void> => {
     setChosen(undefined);
@@ -49,7 +51,7 @@ export const RestorePanel = () => {
       <FileField label={words.choose} disabled={acting.busy} onFile={(file) => void choose(file)} />
       {chosen === undefined ? null : (
         <>
-          {clinic === undefined ? null : (
+          {!canReplace ? null : (
             <SegmentedChoice
               label={words.as}
               value={wanted}
@@ -61,11 +63,7 @@ export const RestorePanel = () => {
             />
           )}
           <p>
-            {as === 'replace' && clinic !== undefined ? (
-              <bdi>{words.replaceWhat({ clinic: clinic.name })}</bdi>
-            ) : (
-              words.newWhat
-            )}
+            {as === 'replace' && canReplace ? <bdi>{words.replaceWhat({ clinic: clinic.name })}</bdi> : words.newWhat}
           </p>
           {chosen.sealed ? (
             <PassphraseField

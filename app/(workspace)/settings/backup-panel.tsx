@@ -18,7 +18,7 @@ import { WritingPart } from './writing-part';
 export const BackupPanel = () => {
   const messages = useMessages();
   const words = messages.settingsKeeping.backups;
-  const { keeping } = useSession();
+  const { keeping, clinic } = useSession();
   const instant = useInstantWords();
   const acting = useActing();
   const [sealed, setSealed] = useState(true);
@@ -44,6 +44,13 @@ export const BackupPanel = () => {
         setPair({ first: '', second: '' });
       });
   };
+  if (clinic.kind === 'demo')
+    return (
+      <div className={styles.panel}>
+        <h3>{words.title}</h3>
+        <p>{words.demo}</p>
+      </div>
+    );
   return (
     <div className={styles.panel}>
       <h3>{words.title}</h3>

@@ -1,5 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
+import { chooseFiles, commitPlan, takeColumns } from './import-steps';
 import { expect } from './open-screen';
+import { visitExport } from './visit-export';
 
 /** A section of Settings by its heading. */
 export const section = (page: Page, name: string): Locator => page.getByRole('region', { name, exact: true });
@@ -36,4 +38,13 @@ export const backUp = async (page: Page, passphrase: string | null): Promise<str
   const saving = page.waitForEvent('download');
   await keeping.getByRole('button', { name: 'Back up to a file' }).click();
   return (await saving).path();
+};
+
+/** Begins a clinic of a few clients from a file, unsigned, and goes to Settings. */
+export const beginClinic = async (page: Page, name: string): Promise<void> => {
+  await chooseFiles(page, [{ name: 'visits.csv', content: visitExport({ clients: 12 }) }]);
+  await takeColumns(page);
+  await page.getByLabel('Name of your clinic').fill(name);
+  await commitPlan(page);
+  await openSettings(page);
 };

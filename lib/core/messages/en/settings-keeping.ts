@@ -30,6 +30,7 @@ export const settingsKeeping = (f: Formatters) => ({
   },
   backups: {
     title: 'Backup',
+    demo: 'The demo needs no backup: it is part of this app. A clinic of your own can be backed up to one file.',
     never: 'Never backed up.',
     last: (p: { when: string; by: string }) => `Last backed up ${p.when}${p.by === '' ? '' : ` by ${p.by}`}.`,
     changes: (p: { n: number }) =>
