@@ -9,6 +9,7 @@ import { tombstoneUnion } from './erased-people';
 import { changed, logged } from './history';
 import { keepBlobs } from './keep-blobs';
 import { keptBlobs } from './kept-blobs';
+import { withoutSharedBase } from './shared-base';
 import { filesOf, takeIn } from './take-in';
 import type { Outcome, Workspace } from './workspace';
 import type { Workbench } from './workbench';
@@ -78,7 +79,7 @@ export const backupActs = (bench: Workbench): Pick<Workspace, 'backUp' | 'isSeal
     const mine = kept.body;
     const tombstones = [...tombstoneUnion(mine, file.body)];
     const bodyOf = (state: ClinicBody['state'], entry: LogEntry): ClinicBody => {
-      const next = changed({ ...mine, tombstones }, state, entry);
+      const next = changed(withoutSharedBase({ ...mine, tombstones }), state, entry);
       return { ...next, log: logUnion(next.log, file.body.log) };
     };
     return keepFrom(file, kept, { tombstones, tombstoneKey: mine.tombstoneKey }, bodyOf, step);

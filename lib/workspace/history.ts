@@ -1,4 +1,5 @@
 import type { ClinicBody, ClinicState, LogEntry } from './clinic-state';
+import { withoutSharedBase } from './shared-base';
 
 /** So many states can be gone back over. */
 export const HISTORY_LIMIT = 50;
@@ -24,7 +25,7 @@ export const undone = (body: ClinicBody, sign: (undoes: LogEntry) => LogEntry): 
   if (last === undefined) return undefined;
   return logged(
     {
-      ...body,
+      ...(last.undoes.code === 'merged' ? withoutSharedBase(body) : body),
       state: last.state,
       past: body.past.slice(0, -1),
       future: [...body.future, { state: body.state, redoes: last.undoes }],

@@ -3,12 +3,13 @@ import type { LongStep } from '../core/progress';
 import { err, ok } from '../core/result';
 import { packClinic, readClinicFile, type ClinicFile } from './clinic-file';
 import type { KeptClinic } from './clinic-keeper';
-import { clinicStateSchema, type ClinicBody } from './clinic-state';
+import type { ClinicBody } from './clinic-state';
 import { conflictWords } from './conflict-words';
 import { tombstoneUnion } from './erased-people';
 import { changed, logged } from './history';
 import { keepBlobs } from './keep-blobs';
 import { mergeStates, type MergedStates } from './merge-states';
+import { sharedBase } from './shared-base';
 import { stateDifference } from './state-difference';
 import { filesOf, takeIn } from './take-in';
 import type { Outcome, Workspace } from './workspace';
@@ -16,12 +17,8 @@ import type { Workbench } from './workbench';
 
 type Choices = Parameters<Workspace['merge']>[1]['choices'];
 
-/** The state that both sides had in common; without one, what neither side had. */
-const baseOf = (body: ClinicBody): ClinicBody['state'] =>
-  body.shared?.base ?? clinicStateSchema.parse({ settings: body.state.settings });
-
 const merged = (mine: ClinicBody, theirs: ClinicBody, choices: Choices): MergedStates =>
-  mergeStates(baseOf(mine), mine.state, theirs.state, choices);
+  mergeStates(sharedBase(mine), mine.state, theirs.state, choices);
 
 /** The workspace file in a shared folder: saved for others, and merged in. */
 export const sharedActs = (bench: Workbench): Pick<Workspace, 'saveShared' | 'previewMerge' | 'merge'> => {
