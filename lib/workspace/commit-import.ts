@@ -8,12 +8,11 @@ import type { ImportPlan } from '../import/plan';
 import { sha256OfBlob } from '../storage/sha256-of-blob';
 import type { KeptClinic } from './clinic-keeper';
 import { contentOf, type ClinicState, type ImportRecord } from './clinic-state';
-import { erasedPeople } from './erased-people';
 import { changed } from './history';
 import type { DraftImport } from './draft-import';
-import { importAnswers } from './import-answers';
 import { importDifference, standingOf } from './import-difference';
 import { keepBlobs, type BlobToKeep } from './keep-blobs';
+import { erasedIn } from './take-in';
 import { withoutErased } from './without-erased';
 import type { ImportDraft, Outcome } from './workspace';
 import type { Workbench } from './workbench';
@@ -84,18 +83,16 @@ const filesToKeep = async (
 ): Promise<Result<FilesToKeep, AppError>> => {
   const { record, given } = draft;
   const blobOf = (number: number): Blob => given[number]?.blob ?? new Blob();
-  const erased = erasedPeople(target.body);
   const asGiven = record.files.map((file, number): [string, BlobToKeep] => [
     file.sha256,
     { blob: blobOf(number), name: file.name },
   ]);
-  if (erased === null || plan.erased === 0) return ok({ record, files: new Map(asGiven) });
+  if (plan.erased === 0) return ok({ record, files: new Map(asGiven) });
   const wrong = await changedFile(draft, step);
   if (wrong !== undefined) return err(wrong);
-  const aliases = new Map(importAnswers(settings).aliases.map(({ id, client }) => [id, client]));
   const without = await withoutErased(
     { ...target.body.state, imports: [record], corrections: [], setAside: [] },
-    (id) => erased.isErased(id) || erased.isErased(aliases.get(id) ?? id),
+    erasedIn(target.body, { ...target.body.state, settings }),
     (file) => Promise.resolve(blobOf(record.files.indexOf(file))),
     at,
     step,

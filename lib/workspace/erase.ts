@@ -1,31 +1,15 @@
 import { workspaceErrors as errors } from '../core/messages/en/workspace-errors';
 import { err } from '../core/result';
 import { rowsOfClient } from '../import/kept-rows';
-import type { Answer, Settings } from '../cohort/settings';
 import { clientIds } from './client-ids';
 import type { ClinicBody, ClinicState, LogEntry } from './clinic-state';
 import { tombstoneHash } from './erased-people';
 import { logged } from './history';
 import { keepBlobs } from './keep-blobs';
+import { stateWithout } from './state-without';
 import { withoutErased } from './without-erased';
 import type { Outcome, Workspace } from './workspace';
 import type { Workbench } from './workbench';
-
-const isAbout = (answer: Answer, ids: ReadonlySet<string>): boolean =>
-  'client' in answer && ids.has(answer.client) ? true : 'ids' in answer && answer.ids.some((id) => ids.has(id));
-
-const settingsWithout = (settings: Settings, ids: ReadonlySet<string>): Settings => ({
-  ...settings,
-  answers: settings.answers.filter((answer) => !isAbout(answer, ids)),
-});
-
-/** A state without what was said of a person; its files stay as they are. */
-const stateWithout = (state: ClinicState, ids: ReadonlySet<string>): ClinicState => ({
-  ...state,
-  settings: settingsWithout(state.settings, ids),
-  notes: state.notes.filter((note) => !ids.has(note.client)),
-  marks: state.marks.filter((mark) => !ids.has(mark.client)),
-});
 
 /** The body after a person was erased: no way back, a keyed hash for each id, and the backups that may hold the person. */
 const bodyWithout = (body: ClinicBody, state: ClinicState, ids: ReadonlySet<string>, entry: LogEntry): ClinicBody => {
@@ -37,7 +21,8 @@ const bodyWithout = (body: ClinicBody, state: ClinicState, ids: ReadonlySet<stri
       state,
       past: [],
       future: [],
-      shared: body.shared === null ? null : { ...body.shared, base: stateWithout(body.shared.base, ids) },
+      shared:
+        body.shared === null ? null : { ...body.shared, base: stateWithout(body.shared.base, (id) => ids.has(id)) },
       tombstones: [
         ...body.tombstones,
         ...[...ids].map((id) => ({ hmac: tombstoneHash(body.tombstoneKey, id), at, initials, backups })),
@@ -64,7 +49,7 @@ export const eraseActs = (bench: Workbench): Pick<Workspace, 'erase'> => {
     // The demo's file comes from the site: its rows are known to the database alone.
     const isShown = body.kind === 'demo' && (await rowsOfClient(await bench.engine(), client)).length > 0;
     if (files.value.rows === 0 && !isNamed && !isShown) return err(errors.unknownClient);
-    const next = bodyWithout(body, stateWithout(files.value.state, ids), ids, entry);
+    const next = bodyWithout(body, stateWithout(files.value.state, isGone), ids, entry);
     const toKeep = new Map([...files.value.blobs].map(([sha256, blob]) => [sha256, { blob }]));
     bench.tidyLater();
     return keepBlobs(bench, header, toKeep, {}, () => bench.enact(kept.value, next, { evenIfNothing: true }));

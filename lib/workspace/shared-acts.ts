@@ -11,7 +11,8 @@ import { keepBlobs } from './keep-blobs';
 import { mergeStates, type MergedStates } from './merge-states';
 import { sharedBase } from './shared-base';
 import { stateDifference } from './state-difference';
-import { filesOf, takeIn } from './take-in';
+import { stateWithout } from './state-without';
+import { erasedIn, filesOf, takeIn } from './take-in';
 import type { Outcome, Workspace } from './workspace';
 import type { Workbench } from './workbench';
 
@@ -78,7 +79,8 @@ export const sharedActs = (bench: Workbench): Pick<Workspace, 'saveShared' | 'pr
     const blobs = keeper.blobsOf(kept.header);
     const taken = await takeIn(state, came.value, ({ sha256 }) => blobs.getBlob(sha256), people, entry.at, step);
     if (!taken.ok) return taken;
-    const shared = { name, at: file.writtenAt, lastWriter: file.writer, base: file.body.state };
+    const base = stateWithout(file.body.state, erasedIn(people, file.body.state));
+    const shared = { name, at: file.writtenAt, lastWriter: file.writer, base };
     const next = changed({ ...mine, tombstones, shared }, taken.value.state, entry);
     // Who was erased elsewhere is erased here: no state before may bring the person back.
     const body = tombstones.length > mine.tombstones.length ? { ...next, past: [], future: [] } : next;

@@ -9,6 +9,7 @@ import type { ClinicBody, ClinicState } from './clinic-state';
 import { erasedPeople } from './erased-people';
 import { importAnswers } from './import-answers';
 import type { BlobToKeep } from './keep-blobs';
+import { stateWithout } from './state-without';
 import { withoutErased } from './without-erased';
 
 /** The files of a clinic file by their SHA-256, verified when they are opened. */
@@ -25,6 +26,17 @@ export const filesOf = async (
     blobs.set(file.sha256, blob.value);
   }
   return ok(blobs);
+};
+
+/** Whether an id is that of an erased person, as it stands or as a state's answers say whose it is. */
+export const erasedIn = (
+  erased: Pick<ClinicBody, 'tombstones' | 'tombstoneKey'>,
+  state: ClinicState,
+): ((clientId: string) => boolean) => {
+  const people = erasedPeople(erased);
+  if (people === null) return () => false;
+  const aliases = new Map(importAnswers(state.settings).aliases.map(({ id, client }) => [id, client]));
+  return (id) => people.isErased(id) || people.isErased(aliases.get(id) ?? id);
 };
 
 /** A state that came from outside, as it may be kept: without the people who were erased here. */
@@ -49,27 +61,13 @@ export const takeIn = async (
   step: LongStep,
 ): Promise<Result<TakenIn, AppError>> => {
   const blobOf: BlobOf = async (file) => came.get(file.sha256) ?? keptHere(file);
-  const people = erasedPeople(erased);
-  const aliases = new Map(importAnswers(state.settings).aliases.map(({ id, client }) => [id, client]));
-  const isGone = (id: string): boolean =>
-    people !== null && (people.isErased(id) || people.isErased(aliases.get(id) ?? id));
+  const isGone = erasedIn(erased, state);
   const without =
-    people === null
+    erased.tombstones.length === 0
       ? ok({ state, blobs: new Map<string, Blob>() })
       : await withoutErased(state, isGone, blobOf, at, step);
   if (!without.ok) return without;
-  const cleaned: ClinicState = {
-    ...without.value.state,
-    notes: state.notes.filter((note) => !isGone(note.client)),
-    marks: state.marks.filter((mark) => !isGone(mark.client)),
-    settings: {
-      ...state.settings,
-      answers: state.settings.answers.filter(
-        (answer) =>
-          !('client' in answer && isGone(answer.client)) && !('ids' in answer && answer.ids.some((id) => isGone(id))),
-      ),
-    },
-  };
+  const cleaned = stateWithout(without.value.state, isGone);
   const files = new Map<string, BlobToKeep>();
   for (const file of cleaned.imports.flatMap((entry) => entry.files)) {
     const blob = without.value.blobs.get(file.sha256) ?? came.get(file.sha256);

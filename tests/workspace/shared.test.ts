@@ -22,12 +22,14 @@ const NAME = 'clinic.driftline';
 let engine: Engine;
 let here: Workspace;
 let there: Workspace;
+let placeHere: Place;
 let placeThere: Place;
 let id: string;
 let shared: MadeBlob;
 beforeAll(async () => {
   engine = await openNodeEngine();
-  here = workspaceOn(engine, newPlace());
+  placeHere = newPlace();
+  here = workspaceOn(engine, placeHere);
   placeThere = newPlace();
   there = workspaceOn(engine, placeThere);
   there.setInitials('CD');
@@ -90,6 +92,8 @@ test('what both changed is asked place by place, and not merged before it is ans
 });
 
 test('a person erased on one computer is erased on the other by the merge, from files and history', async () => {
+  expect(value(await here.writeNote('zoe', 'about zoe')).notes.length).toBe(4);
+  shared = value(await here.saveShared(null)).made;
   value(await here.erase('zoe'));
   const fromHere = value(await here.saveShared(null)).made;
   const merged = value(await merge(there, fromHere));
@@ -109,6 +113,7 @@ test('a file that still holds an erased person does not bring them back', async 
   const choices = Object.fromEntries(conflicts.map(({ path }) => [path, 'mine' as const]));
   const merged = value(await merge(here, older, choices));
   expect([await clientsOf(merged), merged.clinic.id]).toEqual([await clientsOf(mine), id]);
+  expect(JSON.stringify(await placeHere.store.read(id))).not.toContain('zoe"');
 });
 
 test('a wrong passphrase and another file are refused', async () => {
