@@ -36,7 +36,7 @@ test('a German export is read after two answers, remembered, and its mapping tra
   await expect(page.getByLabel('Date order of visit date')).toHaveValue('?');
 
   await answerColumn(page, '3 April 2025 (day, month, year)');
-  await expect(page.getByRole('heading', { name: 'Question about the columns' })).toBeFocused();
+  await expect(page.getByRole('heading', { name: 'Question about the columns', exact: true })).toBeFocused();
   const sexes = page.getByRole('form', { name: 'How is sex coded in Geschlecht?' });
   await sexes.getByRole('button', { name: 'Use this answer' }).click();
   await expect(sexes.getByRole('alert')).toContainText('Say for each word');
@@ -51,9 +51,9 @@ test('a German export is read after two answers, remembered, and its mapping tra
 
   // By keyboard alone: another unit, and back.
   await page.getByLabel('Unit of weight', { exact: true }).focus();
-  await page.keyboard.press('p');
+  await page.keyboard.press('ArrowDown');
   await expect(page.getByLabel('Unit of weight', { exact: true })).toHaveValue('lb');
-  await page.keyboard.press('k');
+  await page.keyboard.press('ArrowUp');
   await expect(page.getByLabel('Unit of weight', { exact: true })).toHaveValue('kg');
 
   const [download] = await Promise.all([
@@ -106,7 +106,7 @@ test('pounds, inches and readings side by side; a workbook; a zip; a folder; a c
 }) => {
   await chooseFiles(page, [{ name: 'wide.csv', content: wideExport() }]);
   await expectStep(page, 'Are the columns read as they should be?');
-  await expect(page.getByLabel('Source column of resistance R, reading 2')).toHaveValue('5');
+  await expect(page.getByLabel('Source column of resistance R, reading 2', { exact: true })).toHaveValue('5');
   const preview = page.getByRole('table', { name: /as they would be read$/ });
   await expect(preview.getByRole('row').nth(2)).toContainText('reading 2');
   await takeColumns(page);

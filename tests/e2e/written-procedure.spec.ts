@@ -16,7 +16,7 @@ test('files without condition columns lead to one question, and the answer makes
   );
   const declare = question.getByRole('button', { name: 'Declare the procedure' });
   await declare.click();
-  await expect(question.getByRole('alert')).toHaveText('Write your initials: the declaration is kept with them.');
+  await expect(question.getByRole('alert')).toHaveText('Write your initials, so that it is known who declared it.');
   for (const condition of await question.getByRole('checkbox').all()) await expect(condition).toBeChecked();
   await question.getByLabel('Your initials').fill('AB');
   await declare.click();

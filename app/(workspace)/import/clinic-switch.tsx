@@ -1,10 +1,10 @@
 'use client';
 
 import { useEffect, useState } from 'react';
+import type { AppError } from '../../../lib/core/app-error';
 import { useMessages } from '../../_state/language-provider';
 import { openWorkspace } from '../../_state/open-workspace';
-import { useActing } from '../../_state/use-acting';
-import { useSession } from '../../_state/workspace-provider';
+import { useSession, useWorkspace } from '../../_state/workspace-provider';
 import { FilterLink } from '../../_ui/filter-link';
 import { Failing } from '../../_ui/states';
 import styles from './import-screen.module.css';
@@ -14,7 +14,9 @@ export const ClinicSwitch = () => {
   const words = useMessages().importScreen.clinics;
   const session = useSession();
   const [hasOwn, setHasOwn] = useState(false);
-  const { busy, error, start } = useActing();
+  const { run } = useWorkspace();
+  const [busy, setBusy] = useState(false);
+  const [error, setError] = useState<AppError | undefined>(undefined);
 
   useEffect(() => {
     let current = true;
@@ -28,6 +30,11 @@ export const ClinicSwitch = () => {
     };
   }, [session]);
 
+  const open = async (withoutConditions: boolean): Promise<void> => {
+    setBusy(true);
+    setError(await run((workspace) => workspace.openDemo({ withoutConditions })));
+    setBusy(false);
+  };
   return (
     <section className={`sheet ${styles.clinics ?? ''} no-print`} aria-labelledby="clinics" aria-busy={busy}>
       <h2 id="clinics">{words.title}</h2>
@@ -40,12 +47,7 @@ export const ClinicSwitch = () => {
         { label: words.demoPlain, note: words.demoPlainNote, withoutConditions: true },
       ].map(({ label, note, withoutConditions }) => (
         <div key={label} className={styles.clinic}>
-          <button
-            type="button"
-            className="button"
-            disabled={busy}
-            onClick={() => void start((workspace) => workspace.openDemo({ withoutConditions }))}
-          >
+          <button type="button" className="button" disabled={busy} onClick={() => void open(withoutConditions)}>
             {label}
           </button>
           <span className="quiet small">{note}</span>

@@ -40,7 +40,7 @@ export const ConditionsSection = ({ plan, settings, busy, onSettings }: Conditio
       </h2>
       {present === undefined ? null : (
         <div className={styles.question}>
-          <p className={styles.asked}>
+          <p id="procedure-question" className={styles.asked}>
             <bdi>{words.question({ site: present.site })}</bdi>
           </p>
           <p>
@@ -54,6 +54,7 @@ export const ConditionsSection = ({ plan, settings, busy, onSettings }: Conditio
           <p className="quiet">{words.explanation}</p>
           <ProcedureForm
             key={presentKey}
+            labelledBy="procedure-question"
             offered={conditionsOf(present.columns)}
             sites={sites}
             initial={{ site: present.site, from: null, to: null, conditions: [] }}

@@ -35,6 +35,7 @@ export const DeclaredProcedures = ({ settings, sites, busy, onSettings }: Declar
         <li key={JSON.stringify([index, procedure])}>
           {editing === index ? (
             <ProcedureForm
+              labelledBy="procedure"
               offered={PROCEDURE_CONDITIONS}
               sites={sites}
               initial={procedure}

@@ -23,10 +23,21 @@ interface ProcedureFormProps {
   readonly onDeclare: (procedure: Procedure) => void;
   /** Further buttons beside the one that declares. */
   readonly others: ReactNode;
+  /** The heading or question that names the form. */
+  readonly labelledBy: string;
 }
 
 /** A written procedure: what it requires, where, from when to when, and who declares it. */
-export const ProcedureForm = ({ offered, sites, initial, busy, submit, onDeclare, others }: ProcedureFormProps) => {
+export const ProcedureForm = ({
+  offered,
+  sites,
+  initial,
+  busy,
+  submit,
+  onDeclare,
+  others,
+  labelledBy,
+}: ProcedureFormProps) => {
   const words = useMessages().importScreen.procedure;
   const { preferences } = usePreferences();
   const wrongId = useId();
@@ -52,6 +63,7 @@ export const ProcedureForm = ({ offered, sites, initial, busy, submit, onDeclare
   return (
     <form
       className={styles.question}
+      aria-labelledby={labelledBy}
       onSubmit={(event) => {
         event.preventDefault();
         declare();

@@ -29,7 +29,7 @@ export const TargetGroupView = ({ group, table, questions, touched, edits }: Tar
   const words = useMessages().importScreen.mapping;
   const [all, setAll] = useState(false);
   const role = words.roles[group.role];
-  const hidden = group.empty.filter(({ name }) => !all && !touched.includes(name));
+  const hidden = group.empty.filter(({ name, required }) => !all && !required && !touched.includes(name));
   const shown = group.rows.filter(
     ({ target, column, constant }) => column !== undefined || constant !== '' || !hidden.includes(target),
   );

@@ -54,16 +54,8 @@ export const thisWeek = (f: Formatters) => ({
   question: {
     title: 'Does your clinic measure by a written procedure?',
     why: 'These files hold no column that says how a visit was measured. If a written procedure says so, visits can be compared “by procedure”, and every count says it. A row that says otherwise always wins.',
-    site: 'Where',
-    everySite: 'at every site',
-    from: 'From (empty: always)',
-    to: 'Until (empty: still)',
-    conditions: 'What the procedure makes sure of',
-    initials: 'Your initials',
     declare: 'Declare the procedure',
     declaring: 'Calculating',
-    needsCondition: 'Choose at least one condition.',
-    needsInitials: 'Write your initials: the declaration is kept with them.',
     otherwise:
       'If not, leave this open: changes are compared all the same, and nothing is known about the conditions behind them.',
   },
