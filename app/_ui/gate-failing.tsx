@@ -7,13 +7,15 @@ import styles from './gate-screen.module.css';
 import { GateWays } from './gate-ways';
 import { RestorePanel } from './restore-panel';
 
+/** Errors at which no other clinic, no demo and no backup would open either. */
+const NO_WAY_IN: ReadonlySet<string> = new Set(['denied', 'cleared', 'newer_app', 'engine_not_started']);
+
 /** A clinic that cannot be opened: what happened, what is true of the data, what to try, and the other ways in. */
 export const GateFailing = ({ error, onRetry }: { readonly error: AppError; readonly onRetry: () => void }) => {
   const messages = useMessages();
   const words = messages.shell;
   const restoreId = useId();
   const known = words.gate[error.code];
-  const denied = error.code === 'storage_denied';
   return (
     <div className={styles.screen}>
       <div className={styles.said} role="alert">
@@ -22,7 +24,7 @@ export const GateFailing = ({ error, onRetry }: { readonly error: AppError; read
         <p>{known?.data ?? words.nothingLost}</p>
         <h2>{words.tryThis}</h2>
         <ul className={styles.tries}>
-          {[error.remedy, ...(known?.tries ?? [])].map((text) => (
+          {[known?.remedy ?? error.remedy, ...(known?.tries ?? [])].map((text) => (
             <li key={text}>{text}</li>
           ))}
         </ul>
@@ -30,7 +32,7 @@ export const GateFailing = ({ error, onRetry }: { readonly error: AppError; read
       <button type="button" className="button button-strong" onClick={onRetry}>
         {words.retry}
       </button>
-      {denied ? null : (
+      {NO_WAY_IN.has(error.code) ? null : (
         <>
           <GateWays code={error.code} />
           <section aria-labelledby={restoreId}>

@@ -18,6 +18,7 @@ const ROUTES = [
   '/indices/',
   '/repeatability/',
   '/import/',
+  '/settings/',
 ] as const;
 
 const EVERY_RULE = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];

@@ -106,20 +106,32 @@ export const shell = (f: Formatters) => ({
       data: 'This tab stopped, so that it does not write what the newer one would not understand.',
       tries: [],
     },
-    storage_denied: {
+    denied: {
       title: 'This browser keeps nothing for this page',
       data: 'Nothing can be kept, so nothing was opened. What was kept earlier is not touched.',
       tries: ['Leave a private window, or another strict mode.', 'Use another browser or another browser profile.'],
     },
-    storage_cleared: {
+    cleared: {
       title: 'The clinic’s data was cleared from this browser',
       data: 'What was kept here is gone from this browser profile. Backups and shared files elsewhere are not touched.',
-      tries: ['Look whether this browser clears site data when it closes, and allow this address to keep it.'],
+      tries: [
+        'Load the page again: it then starts anew, and a backup can be restored under Settings.',
+        'Look whether this browser clears site data when it closes, and allow this address to keep it.',
+      ],
     },
-    storage_damaged: {
+    damaged: {
       title: 'What is kept in this browser is damaged',
       data: 'Nothing was written over it.',
       tries: [],
+    },
+    engine_not_started: {
+      title: 'The clinic could not be opened',
+      data: 'Nothing was lost: what was imported is kept unchanged.',
+      tries: [
+        'Load the page again, after closing tabs and programs that are not needed.',
+        'If it stays, tell whoever looks after this installation: the folder “duckdb-…” beside this page may be missing or incomplete.',
+        'Use a current version of the browser: an old one cannot run this database.',
+      ],
     },
     unreadable_manifest: {
       title: 'This clinic cannot be read',
@@ -134,14 +146,21 @@ export const shell = (f: Formatters) => ({
     empty_clinic: {
       title: 'This clinic holds no file',
       data: 'Its settings and its log are kept.',
+      remedy: 'Undo the last step, or open another clinic; Import begins a new one from there.',
       tries: [],
     },
     no_clinic: {
       title: 'No clinic is kept in this browser',
       data: 'A clinic begins with its first file, with a backup, or with the demo.',
+      remedy: 'Restore a backup, or open the demo: Import begins a clinic of your own from there.',
       tries: [],
     },
-  } as Readonly<Record<string, { readonly title: string; readonly data: string; readonly tries: readonly string[] }>>,
+  } as Readonly<
+    Record<
+      string,
+      { readonly title: string; readonly data: string; readonly remedy?: string; readonly tries: readonly string[] }
+    >
+  >,
   withoutImport: (p: { file: string }) => `Open the clinic without ${p.file}`,
   undoLast: 'Undo the last step',
   otherClinics: 'Clinics in this browser',
