@@ -1,5 +1,5 @@
 import { test } from '@playwright/test';
-import { chooseFiles, commitPlan, giveFiles, takeColumns } from './support/import-steps';
+import { chooseFiles, commitPlan, giveFiles } from './support/import-steps';
 import { openClient } from './support/open-client';
 import { expect, openScreen } from './support/open-screen';
 import { openSettings, section, signAs } from './support/settings-steps';
@@ -60,7 +60,6 @@ test('a reading set aside leaves every comparison and comes back; a note stays',
 test('an erased person is gone, and stays out when the file comes again', async ({ page }) => {
   const file = { name: 'visits.csv', content: visitExport({ clients: 12 }) };
   await chooseFiles(page, [file]);
-  await takeColumns(page);
   await commitPlan(page);
   await openSettings(page);
   const privacy = section(page, 'Privacy');
@@ -75,7 +74,6 @@ test('an erased person is gone, and stays out when the file comes again', async 
   await expect(privacy).toContainText('Nobody with this id is in the open clinic.');
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Import' }).click();
   await giveFiles(page, [{ name: 'again.csv', content: `${file.content}\n` }]);
-  await takeColumns(page);
   await commitPlan(page);
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Clients' }).click();
   const search = page.getByLabel('Search id or name');

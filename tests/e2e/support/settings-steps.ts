@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { chooseFiles, commitPlan, takeColumns } from './import-steps';
+import { chooseFiles, commitPlan } from './import-steps';
 import { expect } from './open-screen';
 import { visitExport } from './visit-export';
 
@@ -43,7 +43,6 @@ export const backUp = async (page: Page, passphrase: string | null): Promise<str
 /** Begins a clinic of a few clients from a file, unsigned, and goes to Settings. */
 export const beginClinic = async (page: Page, name: string): Promise<void> => {
   await chooseFiles(page, [{ name: 'visits.csv', content: visitExport({ clients: 12 }) }]);
-  await takeColumns(page);
   await page.getByLabel('Name of your clinic').fill(name);
   await commitPlan(page);
   await openSettings(page);
