@@ -104,7 +104,20 @@ export default tseslint.config(
     languageOptions: { sourceType: 'commonjs', globals: { module: 'writable' } },
   },
   {
-    files: ['public/*.js'],
+    files: ['public/theme.js'],
     languageOptions: { sourceType: 'script', globals: { document: 'readonly', localStorage: 'readonly' } },
+  },
+  {
+    files: ['public/engine-worker.js'],
+    languageOptions: {
+      sourceType: 'script',
+      globals: {
+        self: 'readonly',
+        setTimeout: 'readonly',
+        importScripts: 'readonly',
+        navigator: 'readonly',
+        postMessage: 'readonly',
+      },
+    },
   },
 );

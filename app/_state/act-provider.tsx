@@ -29,7 +29,7 @@ interface ActContextValue {
 }
 
 /** Errors that name what the clinic is now, not a mishap: the page shows that in its place. */
-const STATES: ReadonlySet<string> = new Set(['locked', 'empty_clinic', 'no_clinic', 'storage_cleared', 'newer_app']);
+const STATES: ReadonlySet<string> = new Set(['locked', 'empty_clinic', 'no_clinic', 'cleared', 'newer_app']);
 
 const ActContext = createContext<ActContextValue | undefined>(undefined);
 

@@ -30,7 +30,9 @@ const NOT_OPEN: ReadonlySet<string> = new Set([
   'empty_clinic',
   'no_clinic',
   'cleared',
+  'newer_app',
   'engine_died',
+  'engine_not_started',
 ]);
 
 const WorkspaceContext = createContext<WorkspaceContextValue | undefined>(undefined);
@@ -42,16 +44,17 @@ export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }
 
   const run = useCallback(
     async (action: Action): Promise<AppError | undefined> => {
+      const failed = (error: AppError): AppError => {
+        if (NOT_OPEN.has(error.code)) setState({ kind: 'failed', error });
+        return error;
+      };
       try {
         const result = await inTurn(async () => action(await openWorkspace()));
-        if (!result.ok) {
-          if (NOT_OPEN.has(result.error.code)) setState({ kind: 'failed', error: result.error });
-          return result.error;
-        }
+        if (!result.ok) return failed(result.error);
         setState({ kind: 'open', session: result.value });
         return undefined;
       } catch (reason) {
-        return asAppError(reason, messages);
+        return failed(asAppError(reason, messages));
       }
     },
     [messages],

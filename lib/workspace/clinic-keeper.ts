@@ -24,7 +24,7 @@ export interface ClinicKeeper {
   readonly keys: Keyring;
   /** Fails with `unknown_clinic`, `newer_manifest`, `unreadable_manifest` or `locked`. */
   read(id: string): Promise<Result<KeptClinic, AppError>>;
-  /** Puts the next body in the place of the one it was made from; fails with `other_tab`, `newer_manifest`, `unknown_clinic`. */
+  /** Puts the next body in the place of the one it was made from; fails with `other_tab`, `newer_app`, `unknown_clinic`. */
   swap(from: KeptClinic, body: ClinicBody): Promise<Result<KeptClinic, AppError>>;
   /** The header from which a new clinic is swapped in. */
   blank(id: string): ClinicHeader;

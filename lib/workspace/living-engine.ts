@@ -11,12 +11,14 @@ export class EngineDied extends Error {
   }
 }
 
-/** A trap of the WebAssembly machine: nothing that the engine holds can be trusted after it. */
-const isTrap = (reason: unknown): boolean =>
-  reason instanceof Error && (reason.name === 'RuntimeError' || reason.message.startsWith('RuntimeError:'));
+const DEADLY: ReadonlySet<string> = new Set(['RuntimeError', 'EngineGone']);
+
+/** A trap of the WebAssembly machine, or the end of its worker: nothing that the engine holds can be trusted after it. */
+const isDeath = (reason: unknown): boolean =>
+  reason instanceof Error && (DEADLY.has(reason.name) || reason.message.startsWith('RuntimeError:'));
 
 /**
- * An engine that says when it died: every question goes to the engine of the day, and a trap is told once (`onDeath`)
+ * An engine that says when it died: every question goes to the engine of the day, and its death is told once (`onDeath`)
  * and thrown as `EngineDied`.
  */
 export const livingEngine = (
@@ -29,7 +31,7 @@ export const livingEngine = (
     try {
       return await question(alive);
     } catch (reason) {
-      if (!isTrap(reason)) throw reason;
+      if (!isDeath(reason)) throw reason;
       onDeath(alive);
       throw new EngineDied(reason);
     }

@@ -99,7 +99,7 @@ test('storage that is denied or was cleared is said so', async () => {
   for (const [fault, code] of [
     ['denied', 'denied'],
     ['cleared', 'cleared'],
-    ['newer', 'newer_manifest'],
+    ['newer', 'newer_app'],
     ['damaged', 'damaged'],
   ] as const) {
     const store = { ...place.store, list: () => Promise.reject(new StorageError(fault, 'no')) };

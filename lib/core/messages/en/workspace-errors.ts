@@ -73,7 +73,7 @@ export const workspaceErrors = {
     'Nothing was changed. Restore the last backup, or ask whoever looks after this installation.',
   ),
   newerApp: error(
-    'newer_manifest',
+    'newer_app',
     'A newer version of Driftline is open in another tab.',
     'Load this page again. Nothing was lost.',
   ),
@@ -139,6 +139,11 @@ export const workspaceErrors = {
     'engine_died',
     'The database in this page broke down, and did so again after it was started anew.',
     'Close other programs and tabs, then load the page again. What was imported is kept.',
+  ),
+  engineNotStarted: error(
+    'engine_not_started',
+    'The database of this page could not be started, so no clinic can be shown.',
+    'Try again: most often a file was not loaded whole.',
   ),
   demoMissing: error(
     'demo_missing',
