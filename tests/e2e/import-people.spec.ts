@@ -103,7 +103,7 @@ test('enrolments of a second file are joined, exported values alone go the whole
   await expect(error.getByRole('alert')).toContainText('at least one value');
   await error.getByLabel('Value', { exact: true }).selectOption('ffm_exported');
   await error.getByLabel('SD between days, kg').fill('0,5');
-  await error.getByLabel('Degrees of freedom').fill('35');
+  await error.getByLabel('Degrees of freedom', { exact: true }).fill('35');
   await error.getByRole('button', { name: 'Judge by this' }).click();
   await expect(error.getByRole('status')).toContainText('Changes are judged by: Entered');
   await commitPlan(page);
@@ -132,7 +132,7 @@ test('a sheet with its names in another line and several columns for one is put 
   if ((await source.inputValue()) === '') await source.selectOption({ label: 'Person' });
   await expect(source).toHaveValue('1');
   await page.getByRole('region', { name: 'Visit', exact: true }).getByRole('button', { name: /more/ }).click();
-  await page.getByLabel('device, the same in every row').fill('D1');
+  await page.getByLabel('device, the same in every row', { exact: true }).fill('D1');
   await expect(page.getByRole('table', { name: /as they would be read$/ })).toContainText('D1');
   await expect(page.getByRole('region', { name: 'Kept, not used' })).toContainText('x');
 });

@@ -21,7 +21,7 @@ export const importClinic = (f: Formatters) => ({
     first: (p: { names: readonly string[]; more: number }) =>
       `${p.names.join(', ')}${p.more === 0 ? '' : ` and ${f.number(p.more)} more`}`,
     save: 'Save as JSON',
-    saveOf: (p: { names: string }) => `Save the mapping of ${p.names} as JSON`,
+    saveOf: (p: { names: string }) => `Save as JSON: the mapping of ${p.names}`,
     forget: 'Forget',
     forgetOf: (p: { names: string }) => `Forget the mapping of ${p.names}`,
     note: 'A file with one of these headers is read the same way again. Files that were imported keep their own mapping.',

@@ -4,7 +4,7 @@ import type { Formatters } from '../../formatters';
 export const importColumnQuestions = (f: Formatters) => ({
   title: 'Question about the columns',
   progress: (p: { at: number; of: number }) => `Question ${f.number(p.at)} of ${f.number(p.of)}`,
-  of: (p: { name: string }) => `In ${p.name}.`,
+  of: (p: { name: string }) => `· ${p.name}`,
   answer: 'Use this answer',
   later: 'Another question first',
   choose: 'choose',

@@ -41,7 +41,7 @@ export const importConditions = (f: Formatters) => ({
   edit: 'Change',
   editOf: (p: { n: number }) => `Change declaration ${f.number(p.n)}`,
   remove: 'Take it back',
-  removeOf: (p: { n: number }) => `Take back declaration ${f.number(p.n)}`,
+  removeOf: (p: { n: number }) => `Take it back: declaration ${f.number(p.n)}`,
   change: 'Change the answer',
   more: (p: { n: number }) => f.plural(p.n, 'One more site asks the same.', '# more sites ask the same.'),
   condition: {
