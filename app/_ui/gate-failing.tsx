@@ -20,7 +20,7 @@ export const GateFailing = ({ error, onRetry }: { readonly error: AppError; read
     <div className={styles.screen}>
       <div className={styles.said} role="alert">
         <h1>{known?.title ?? words.failedTitle}</h1>
-        <p className={styles.what}>{error.message}</p>
+        {error.message === `${known?.title ?? ''}.` ? null : <p className={styles.what}>{error.message}</p>}
         <p>{known?.data ?? words.nothingLost}</p>
         <h2>{words.tryThis}</h2>
         <ul className={styles.tries}>
@@ -29,9 +29,11 @@ export const GateFailing = ({ error, onRetry }: { readonly error: AppError; read
           ))}
         </ul>
       </div>
-      <button type="button" className="button button-strong" onClick={onRetry}>
-        {words.retry}
-      </button>
+      {known?.remedy === undefined ? (
+        <button type="button" className="button button-strong" onClick={onRetry}>
+          {words.retry}
+        </button>
+      ) : null}
       {NO_WAY_IN.has(error.code) ? null : (
         <>
           <GateWays code={error.code} />

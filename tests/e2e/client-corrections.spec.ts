@@ -1,5 +1,5 @@
 import { test } from '@playwright/test';
-import { chooseFiles, commitPlan, giveFiles } from './support/import-steps';
+import { chooseFiles, commitPlan, countOf, giveFiles } from './support/import-steps';
 import { openClient } from './support/open-client';
 import { expect, openScreen } from './support/open-screen';
 import { openSettings, section, signAs } from './support/settings-steps';
@@ -74,6 +74,7 @@ test('an erased person is gone, and stays out when the file comes again', async 
   await expect(privacy).toContainText('Nobody with this id is in the open clinic.');
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Import' }).click();
   await giveFiles(page, [{ name: 'again.csv', content: `${file.content}\n` }]);
+  await expect.poll(() => countOf(page, 'of people who were erased')).toMatch(/^[1-9]/);
   await commitPlan(page);
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Clients' }).click();
   const search = page.getByLabel('Search id or name');
