@@ -35,19 +35,17 @@ export const orphans = (
  * writing tab, after it opened its clinic.
  *
  * @param namesOf the kept names (sealed names for a sealed clinic) that a clinic may still need; null = not to be known
- * @returns how many were removed
+ * @returns how many were removed; undefined where a tab was between file and manifest
  */
 export const removeOrphans = async (
   store: ClinicStore,
   tabs: TabLock,
   namesOf: (header: ClinicHeader) => Promise<readonly string[] | null>,
-): Promise<number> => {
-  const removed = await tabs.ifNobodyKeeps(async () => {
+): Promise<number | undefined> =>
+  tabs.ifNobodyKeeps(async () => {
     const clinics: NamedFiles[] = [];
     for (const header of await store.list()) clinics.push({ header, names: await namesOf(header) });
     const found = orphans(await store.blobs(), clinics, await store.begunAt());
     for (const { name } of found) await store.removeBlob(name);
     return found.length;
   });
-  return removed ?? 0;
-};

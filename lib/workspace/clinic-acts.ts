@@ -3,7 +3,7 @@ import { err, ok } from '../core/result';
 import { BODY_VERSION } from './clinic-state';
 import { demoClinic, DEMO_ID, loadDemo } from './demo-clinic';
 import { changed, logged } from './history';
-import { removeClinicBlobs } from './remove-clinic-blobs';
+import { namesOfClinic } from './remove-unnamed';
 import type { ClinicRef, Outcome, Workspace } from './workspace';
 import type { Workbench } from './workbench';
 
@@ -53,7 +53,9 @@ export const clinicActs = (
       if (here?.id !== id) await seat.leave();
       return err(errors.readerTab);
     }
-    await removeClinicBlobs(parts, keeper, header, () => store.remove(id));
+    const names = await namesOfClinic(parts, keeper, header);
+    await store.remove(id);
+    bench.tidyLater(names);
     keeper.keys.delete(id);
     if (here?.id !== id) {
       await seat.leave();

@@ -2,6 +2,7 @@ import type { AppError } from '../core/app-error';
 import type { LongStep } from '../core/progress';
 import { err, type Result } from '../core/result';
 import type { ClinicHeader } from '../storage/clinic-store';
+import { keptNames } from '../storage/sealed-store';
 import { roomForBytes } from './room-for';
 import { storageWords } from './storage-words';
 import type { Workbench } from './workbench';
@@ -14,7 +15,7 @@ export interface BlobToKeep {
 
 /**
  * Keeps files and then does what names them; asks for room before. Where the second step fails or is stopped, the files
- * that were not there before are removed again.
+ * that were not there before are removed again, unless a clinic names them by then.
  */
 export const keepBlobs = async <T>(
   bench: Workbench,
@@ -25,22 +26,22 @@ export const keepBlobs = async <T>(
 ): Promise<Result<T, AppError>> => {
   const { store, tabs } = bench.parts;
   const blobs = bench.keeper.blobsOf(header);
-  const before = new Set((await blobs.blobs()).map((kept) => kept.name));
-  const fresh: (BlobToKeep & { readonly sha256: string })[] = [];
-  for (const [sha256, file] of files) {
-    // A kept file that is damaged is kept anew.
-    const isWhole = before.has(sha256) && (await blobs.getBlob(sha256)) !== undefined;
-    if (!isWhole) fresh.push({ sha256, ...file });
-  }
-  const full = await roomForBytes(
-    store,
-    fresh.reduce((sum, { blob }) => sum + blob.size, 0),
-  );
-  if (full !== undefined) return err(full);
   return tabs.whileKeeping(async () => {
+    const before = new Set((await blobs.blobs()).map((kept) => kept.name));
+    const fresh: (BlobToKeep & { readonly sha256: string })[] = [];
+    for (const [sha256, file] of files) {
+      // A kept file that is damaged is kept anew.
+      const isWhole = before.has(sha256) && (await blobs.getBlob(sha256)) !== undefined;
+      if (!isWhole) fresh.push({ sha256, ...file });
+    }
+    const full = await roomForBytes(
+      store,
+      fresh.reduce((sum, { blob }) => sum + blob.size, 0),
+    );
+    if (full !== undefined) return err(full);
     const kept: string[] = [];
-    const forget = async (): Promise<void> => {
-      for (const sha256 of kept) await blobs.removeBlob(sha256).catch(() => undefined);
+    const forget = (): void => {
+      bench.tidyLater(keptNames(header, kept));
     };
     try {
       for (const { sha256, blob, name: fileName } of fresh) {
@@ -52,15 +53,15 @@ export const keepBlobs = async <T>(
         } catch (reason) {
           const words = storageWords(reason, fileName ?? '');
           if (words === undefined) throw reason;
-          await forget();
+          forget();
           return err(words);
         }
       }
       const named = await name();
-      if (!named.ok && named.error.code !== 'empty_clinic') await forget();
+      if (!named.ok && named.error.code !== 'empty_clinic') forget();
       return named;
     } catch (reason) {
-      await forget();
+      forget();
       throw reason;
     }
   });

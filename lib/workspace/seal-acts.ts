@@ -10,7 +10,6 @@ import { swapFailure, type KeptClinic } from './clinic-keeper';
 import type { ClinicBody } from './clinic-state';
 import { logged } from './history';
 import { keptBlobs } from './kept-blobs';
-import { namedElsewhere } from './remove-clinic-blobs';
 import { roomFor } from './room-for';
 import type { Outcome, Workspace } from './workspace';
 import type { Workbench } from './workbench';
@@ -36,8 +35,8 @@ export const sealActs = (bench: Workbench): Pick<Workspace, 'setPassphrase' | 'l
     const names = [...keptBlobs(body)];
     let key: ClinicKey | undefined;
     const kept = await keepAs(from, body, true, async (next) => {
-      const elsewhere = await namedElsewhere(parts, keeper, from.header.id);
-      const change = { next, names, alsoNamedElsewhere: elsewhere ?? new Set(names) };
+      // Another clinic may come to need an open file while this one is sealed: what goes is looked at afterwards.
+      const change = { next, names, alsoNamedElsewhere: new Set(names) };
       const done = await sealClinic(store, change, passphrase, { ...sealing, ...step });
       ({ key } = done);
       return done.swap;

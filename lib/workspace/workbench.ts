@@ -3,6 +3,8 @@ import { workspaceErrors } from '../core/messages/en/workspace-errors';
 import type { LongStep } from '../core/progress';
 import { err, ok, type Result } from '../core/result';
 import type { Engine } from '../engine/types';
+import { StorageError } from '../storage/clinic-store';
+import { keptNames } from '../storage/sealed-store';
 import type { TabEvent, TabSeat } from '../storage/tab-lock';
 import { buildClinic, sameData, type BuiltClinic } from './build-clinic';
 import { clinicKeeper, type ClinicKeeper, type KeptClinic } from './clinic-keeper';
@@ -10,6 +12,7 @@ import type { BlobOf } from './clinic-inputs';
 import type { ClinicBody, LogEntry } from './clinic-state';
 import { keepingState } from './keeping-state';
 import { keptBlobs } from './kept-blobs';
+import { removeUnnamed } from './remove-unnamed';
 import { EngineDied, livingEngine } from './living-engine';
 import { sessionOf } from './session-of';
 import { tidyStore } from './tidy-store';
@@ -61,8 +64,8 @@ export interface Workbench {
   leave(): Promise<void>;
   /** Forgets what the engine holds. */
   empty(): Promise<void>;
-  /** Removes files that no clinic names once the use case is over. */
-  tidyLater(): void;
+  /** Removes kept files that no clinic names once the use case is over: these in any case, for they were given up. */
+  tidyLater(givenUp?: readonly string[]): void;
   onChangedElsewhere(listener: () => void): () => void;
 }
 
@@ -73,6 +76,8 @@ const STANDING: ReadonlySet<string> = new Set(['file_missing', 'empty_clinic']);
 const asStanding = (built: Result<BuiltClinic, AppError>): Result<BuiltClinic, AppError> =>
   !built.ok && built.error.code === workspaceErrors.nothingUsable.code ? err(workspaceErrors.nothingToShow) : built;
 
+const namesOf = ({ header, body }: KeptClinic): readonly string[] => keptNames(header, [...keptBlobs(body)]);
+
 export const createWorkbench = (parts: WorkspaceParts): Workbench => {
   const keeper = clinicKeeper(parts.store, parts.now);
   const listeners = new Set<() => void>();
@@ -80,6 +85,7 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
   let open: OpenClinic | undefined;
   let dead: Engine | undefined;
   let untidy = true;
+  const givenUp = new Set<string>();
 
   const tell = (): void => {
     for (const listener of listeners) listener();
@@ -114,7 +120,10 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
     if (open?.id === id) return open.seat;
     const seat = await parts.tabs.join(id, onTabEvent(id));
     await open?.seat.leave();
-    await parts.store.setLastOpen(id);
+    await parts.store.setLastOpen(id).catch((reason: unknown) => {
+      // What was just kept is kept, whether or not the next start finds it first.
+      if (!(reason instanceof StorageError)) throw reason;
+    });
     return seat;
   };
 
@@ -190,15 +199,14 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
     const [kept, built, changes] = done.value;
     open = { id, seat: await moveTo(id), kept, built: built.ok ? built.value : undefined };
     open.seat.announceChanged(kept.header.revision);
-    const needed = keptBlobs(body);
-    untidy ||= [...keptBlobs(from.body)].some((name) => !needed.has(name));
+    const needed = new Set(namesOf(kept));
+    for (const name of namesOf(from)) if (!needed.has(name)) givenUp.add(name);
     return built.ok ? session(changes) : built;
   };
 
   const tidy = async (): Promise<void> => {
-    if (!untidy || open === undefined || !open.seat.isWriter()) return;
-    untidy = false;
-    await tidyStore(parts, keeper);
+    if (givenUp.size > 0 && (await removeUnnamed(parts, keeper, [...givenUp]))) givenUp.clear();
+    if (untidy && open?.seat.isWriter() === true) untidy = !(await tidyStore(parts, keeper));
   };
 
   return {
@@ -223,8 +231,9 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
       if (open !== undefined) open = { ...open, kept: undefined, built: undefined };
       await parts.forgetEngine();
     },
-    tidyLater: () => {
+    tidyLater: (names = []) => {
       untidy = true;
+      for (const name of names) givenUp.add(name);
     },
     onChangedElsewhere: (listener) => {
       listeners.add(listener);
