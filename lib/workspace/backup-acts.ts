@@ -34,7 +34,7 @@ export const backupActs = (bench: Workbench): Pick<Workspace, 'backUp' | 'isSeal
     const kept = await bench.writable();
     if (!kept.ok) return kept;
     const { initials, at } = bench.sign('backed-up');
-    const about = { kind: 'backup', writer: initials, at } as const;
+    const about = { kind: 'backup', writer: initials, at, versions: [] } as const;
     const made = await packClinic(keeper, kept.value, about, sealing(passphrase), step);
     if (!made.ok) return made;
     const { name, blob } = made.value;

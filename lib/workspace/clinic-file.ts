@@ -14,6 +14,8 @@ import type { MadeBlob } from './workspace';
 const contentSchema = z.strictObject({
   writer: z.string(),
   writtenAt: z.string(),
+  /** Names of the saved workspace files that this one holds all of, its own last; none in a backup. */
+  versions: z.array(z.string()).default([]),
   body: z.looseObject({ version: z.number() }),
 });
 
@@ -21,6 +23,7 @@ const contentSchema = z.strictObject({
 export interface ClinicFile {
   readonly writer: string;
   readonly writtenAt: string;
+  readonly versions: readonly string[];
   readonly body: ClinicBody;
   readonly files: Unpacked['files'];
 }
@@ -31,7 +34,12 @@ const dayOf = (instant: string): string => instant.slice(0, 10);
 export const packClinic = async (
   keeper: ClinicKeeper,
   { header, body }: KeptClinic,
-  about: { readonly kind: 'backup' | 'workspace'; readonly writer: string; readonly at: string },
+  about: {
+    readonly kind: 'backup' | 'workspace';
+    readonly writer: string;
+    readonly at: string;
+    readonly versions: readonly string[];
+  },
   sealing: { readonly passphrase: string | null; readonly workFactor?: number },
   step: LongStep,
 ): Promise<Result<MadeBlob, AppError>> => {
@@ -44,7 +52,12 @@ export const packClinic = async (
     if (blob === undefined) return err(workspaceErrors.fileMissing(name));
     files.push({ sha256, blob });
   }
-  const content = { writer: about.writer, writtenAt: about.at, body: { ...body, past: [], future: [], shared: null } };
+  const content = {
+    writer: about.writer,
+    writtenAt: about.at,
+    versions: about.versions,
+    body: { ...body, past: [], future: [], shared: null },
+  };
   const counts = { imports: imports.length, files: files.length, notes: body.state.notes.length };
   const blob = await pack({ madeAt: about.at, counts, clinic: content, files }, { ...sealing, ...step });
   const ending = sealing.passphrase === null ? 'zip' : 'zip.age';
@@ -64,6 +77,6 @@ export const readClinicFile = async (
   if (content.data.body.version > BODY_VERSION) return err(backupErrors.newer);
   const body = clinicBodySchema.safeParse(content.data.body);
   if (!body.success) return err(backupErrors.damaged);
-  const { writer, writtenAt } = content.data;
-  return ok({ writer, writtenAt, body: body.data, files: unpacked.value.files });
+  const { writer, writtenAt, versions } = content.data;
+  return ok({ writer, writtenAt, versions, body: body.data, files: unpacked.value.files });
 };

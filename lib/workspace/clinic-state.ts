@@ -165,7 +165,14 @@ export const clinicBodySchema = z.strictObject({
   tombstoneKey: z.string().default(''),
   /** The state in common with the workspace file in a shared folder, as it was last opened or saved. */
   shared: z
-    .strictObject({ name: z.string(), at: instant, lastWriter: z.string(), base: clinicStateSchema })
+    .strictObject({
+      name: z.string(),
+      at: instant,
+      lastWriter: z.string(),
+      base: clinicStateSchema,
+      /** Opaque names of the saved files that this clinic holds all of; `base` is the state of the last. */
+      versions: z.array(z.string()).default([]),
+    })
     .nullable()
     .default(null),
   /** The demo as most first files look: condition columns are not read. */

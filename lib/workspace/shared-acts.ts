@@ -9,7 +9,7 @@ import { tombstoneUnion } from './erased-people';
 import { changed, logged } from './history';
 import { keepBlobs } from './keep-blobs';
 import { mergeStates, type MergedStates } from './merge-states';
-import { sharedBase } from './shared-base';
+import { sharedBase, versionsUnion } from './shared-base';
 import { stateDifference } from './state-difference';
 import { stateWithout } from './state-without';
 import { erasedIn, filesOf, takeIn } from './take-in';
@@ -18,8 +18,8 @@ import type { Workbench } from './workbench';
 
 type Choices = Parameters<Workspace['merge']>[1]['choices'];
 
-const merged = (mine: ClinicBody, theirs: ClinicBody, choices: Choices): MergedStates =>
-  mergeStates(sharedBase(mine), mine.state, theirs.state, choices);
+const merged = (mine: ClinicBody, { versions, body }: ClinicFile, choices: Choices): MergedStates =>
+  mergeStates(sharedBase(mine, versions), mine.state, body.state, choices);
 
 /** The workspace file in a shared folder: saved for others, and merged in. */
 export const sharedActs = (bench: Workbench): Pick<Workspace, 'saveShared' | 'previewMerge' | 'merge'> => {
@@ -32,10 +32,11 @@ export const sharedActs = (bench: Workbench): Pick<Workspace, 'saveShared' | 'pr
     const entry = bench.sign('shared-saved');
     const { initials, at } = entry;
     const sealing = { passphrase, ...(parts.workFactor === undefined ? {} : { workFactor: parts.workFactor }) };
-    const about = { kind: 'workspace', writer: initials, at } as const;
+    const versions = versionsUnion(body.shared?.versions ?? [], [parts.randomId()]);
+    const about = { kind: 'workspace', writer: initials, at, versions } as const;
     const made = await packClinic(keeper, kept.value, about, sealing, step);
     if (!made.ok) return made;
-    const shared = { name: body.shared?.name ?? made.value.name, at, lastWriter: initials, base: body.state };
+    const shared = { name: body.shared?.name ?? made.value.name, at, lastWriter: initials, base: body.state, versions };
     const session = await bench.enact(kept.value, logged({ ...body, shared }, entry));
     return session.ok ? ok({ made: made.value, session: session.value }) : session;
   };
@@ -45,7 +46,7 @@ export const sharedActs = (bench: Workbench): Pick<Workspace, 'saveShared' | 'pr
     if (kept === undefined) return err(errors.noClinic);
     const file = await readClinicFile(blob, passphrase, {});
     if (!file.ok) return file;
-    const { state, conflicts } = merged(kept.body, file.value.body, {});
+    const { state, conflicts } = merged(kept.body, file.value, {});
     return ok({
       lastWriter: file.value.writer,
       writtenAt: file.value.writtenAt,
@@ -68,7 +69,7 @@ export const sharedActs = (bench: Workbench): Pick<Workspace, 'saveShared' | 'pr
     step: LongStep,
   ): Outcome => {
     const mine = kept.body;
-    const { state, conflicts } = merged(mine, file.body, choices);
+    const { state, conflicts } = merged(mine, file, choices);
     if (conflicts.some(({ path }) => choices[path] === undefined)) return err(errors.mergeConflicts);
     const wanted = new Set(state.imports.flatMap((entry) => entry.files.map(({ sha256 }) => sha256)));
     const came = await filesOf(file, wanted, step);
@@ -80,7 +81,9 @@ export const sharedActs = (bench: Workbench): Pick<Workspace, 'saveShared' | 'pr
     const taken = await takeIn(state, came.value, ({ sha256 }) => blobs.getBlob(sha256), people, entry.at, step);
     if (!taken.ok) return taken;
     const base = stateWithout(file.body.state, erasedIn(people, file.body.state));
-    const shared = { name, at: file.writtenAt, lastWriter: file.writer, base };
+    // A backup has no name that others could know it by: nothing is in common after it.
+    const versions = file.versions.length === 0 ? [] : versionsUnion(mine.shared?.versions ?? [], file.versions);
+    const shared = { name, at: file.writtenAt, lastWriter: file.writer, base, versions };
     const next = changed({ ...mine, tombstones, shared }, taken.value.state, entry);
     // Who was erased elsewhere is erased here: no state before may bring the person back.
     const body = tombstones.length > mine.tombstones.length ? { ...next, past: [], future: [] } : next;
