@@ -2,7 +2,7 @@
 
 import { useMessages } from '../../_state/language-provider';
 import styles from './client-readings.module.css';
-import type { ReadingAct } from './reading-columns';
+import type { ReadingAct } from './reading-act';
 
 interface ReadingActionsProps {
   readonly date: string;

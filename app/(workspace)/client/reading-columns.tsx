@@ -4,13 +4,12 @@ import type { Messages } from '../../../lib/core/messages/en';
 import type { Ucum } from '../../../lib/core/units';
 import type { Session } from '../../../lib/workspace/workspace';
 import type { DataColumn } from '../../_ui/data-column';
+import type { ReadingAct } from './reading-act';
 import { ReadingActions } from './reading-actions';
 import { rowChanges } from './row-changes';
 import type { ClientRow } from './use-client-rows';
 
 type Column = DataColumn<ClientRow>;
-
-export type ReadingAct = 'correct' | 'set-aside' | 'bring-back';
 
 interface ReadingWords {
   readonly messages: Messages;
