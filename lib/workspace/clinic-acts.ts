@@ -34,6 +34,8 @@ export const clinicActs = (
   };
 
   const open: Workspace['open'] = async (step) => {
+    // A browser may keep the list of clinics and refuse their files: that is said now, not after an import.
+    if (bench.here() === undefined) await store.blobs();
     const last = bench.here()?.id ?? (await store.lastOpen());
     const headers = await store.list();
     if (last === undefined && headers.length === 0) return openDemo(false);

@@ -35,7 +35,11 @@ export const DoneStep = ({ state, onMore }: DoneStepProps) => {
       </StepHead>
       <div className="sheet stack">
         <p role="status">
-          {undone ? words.done.undone : words.done.imported({ rows: state.rows, files: state.files })}
+          {undone
+            ? words.done.undone
+            : importId === null
+              ? words.done.nothingAdded
+              : words.done.imported({ rows: state.rows, files: state.files })}
         </p>
         <p>
           {session.waiting === 0 ? null : words.done.waiting({ n: session.waiting })}{' '}

@@ -33,6 +33,7 @@ export type ImportState =
       readonly kind: 'done';
       readonly rows: number;
       readonly files: number;
+      /** The import that was added; null where the clinic held all of its files before. */
       readonly importId: string | null;
       readonly difference: ImportDifference | null;
     };

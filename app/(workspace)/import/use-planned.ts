@@ -4,12 +4,14 @@ import { useCallback } from 'react';
 import type { Settings } from '../../../lib/cohort/settings';
 import type { Session } from '../../../lib/workspace/workspace';
 import { useAct } from '../../_state/act-provider';
+import { useSession } from '../../_state/workspace-provider';
 import { toDraft } from './import-work';
 import type { Import } from './use-import';
 
 /** What can be done with a plan: answer, name the clinic, keep. A plan that is being kept can be stopped. */
 export const usePlanned = ({ state, setState, run }: Import) => {
   const { act } = useAct();
+  const { imports: before } = useSession();
 
   const change = useCallback(
     async (settings: Settings) => {
@@ -51,10 +53,10 @@ export const usePlanned = ({ state, setState, run }: Import) => {
     const back = { kind: 'planned' as const, work, plan, updating: false };
     if (opened !== undefined) {
       const files = work.read.files.filter(({ error }) => error === null).length;
-      const importId = opened.imports.at(-1)?.id ?? null;
+      const importId = opened.imports.find(({ id }) => before.every((known) => known.id !== id))?.id ?? null;
       setState({ kind: 'done', rows: plan.accepted, files, importId, difference: opened.difference });
     } else setState({ ...back, error: end.kind === 'failed' && !stopped ? end.error : undefined });
-  }, [state, setState, act, run]);
+  }, [state, setState, act, run, before]);
 
   return { change, rename, commit };
 };

@@ -141,6 +141,7 @@ export const importScreen = (f: Formatters) => {
     done: {
       imported: (p: { rows: number; files: number }) =>
         `${f.plural(p.rows, '# row', '# rows')} from ${f.plural(p.files, '# file', '# files')}.`,
+      nothingAdded: 'The clinic held these files already, so no row was added.',
       waiting: (p: { n: number }) => f.plural(p.n, '# row waits for an answer.', '# rows wait for an answer.'),
       data: (p: { version: string; asOf: string }) => `Data to ${p.asOf}, version ${p.version}.`,
       changedTitle: 'What changed since last time',
