@@ -1,4 +1,5 @@
-import { err, ok } from '../core/result';
+import type { AppError } from '../core/app-error';
+import { err, ok, type Result } from '../core/result';
 import type { LongStep } from '../core/progress';
 import { isSealed } from '../storage/seal';
 import { sha256OfBlob } from '../storage/sha256-of-blob';
@@ -10,7 +11,7 @@ import { changed, logged } from './history';
 import { keepBlobs } from './keep-blobs';
 import { keptBlobs } from './kept-blobs';
 import { withoutSharedBase } from './shared-base';
-import { filesOf, takeIn } from './take-in';
+import { filesOf, takeIn, type TakenIn } from './take-in';
 import type { Outcome, Workspace } from './workspace';
 import type { Workbench } from './workbench';
 
@@ -52,37 +53,49 @@ export const backupActs = (bench: Workbench): Pick<Workspace, 'backUp' | 'isSeal
     return session.ok ? ok({ made: made.value, session: session.value }) : session;
   };
 
-  const keepFrom = async (
+  const takenFrom = async (
     file: ClinicFile,
-    from: KeptClinic,
     people: Pick<ClinicBody, 'tombstones' | 'tombstoneKey'>,
-    bodyOf: (state: ClinicBody['state'], entry: LogEntry) => ClinicBody,
+    at: string,
     step: LongStep,
-  ): Outcome => {
+  ): Promise<Result<TakenIn, AppError>> => {
     const came = await filesOf(file, keptBlobs(file.body), step);
-    if (!came.ok) return came;
-    const entry = bench.sign('restored', { files: file.writtenAt.slice(0, 10) });
-    const taken = await takeIn(file.body.state, came.value, () => Promise.resolve(undefined), people, entry.at, step);
-    if (!taken.ok) return taken;
-    const body = bodyOf(taken.value.state, entry);
-    return keepBlobs(bench, from.header, taken.value.files, step, () => bench.enact(from, body, { step, anew: true }));
+    return came.ok ? takeIn(file.body.state, came.value, () => Promise.resolve(undefined), people, at, step) : came;
   };
 
-  const asNew = (file: ClinicFile, step: LongStep): Outcome => {
+  const signRestored = ({ writtenAt }: ClinicFile): LogEntry =>
+    bench.sign('restored', { files: writtenAt.slice(0, 10) });
+
+  const asNew = async (file: ClinicFile, step: LongStep): Outcome => {
     const header = keeper.blank(parts.randomId());
-    const body: ClinicBody = { ...file.body, kind: 'own', past: [], future: [], shared: null };
-    const bodyOf = (state: ClinicBody['state'], entry: LogEntry): ClinicBody => logged({ ...body, state }, entry);
-    return keepFrom(file, { header, body }, body, bodyOf, step);
+    const entry = signRestored(file);
+    const before: ClinicBody = { ...file.body, kind: 'own', past: [], future: [], shared: null };
+    const taken = await takenFrom(file, before, entry.at, step);
+    if (!taken.ok) return taken;
+    const body = logged({ ...before, state: taken.value.state }, entry);
+    return keepBlobs(bench, header, taken.value.files, step, () =>
+      bench.enact({ header, body: before }, body, { step, anew: true }),
+    );
   };
 
-  const inPlace = (file: ClinicFile, kept: KeptClinic, step: LongStep): Outcome => {
+  const inPlace = async (file: ClinicFile, kept: KeptClinic, step: LongStep): Outcome => {
     const mine = kept.body;
+    const entry = signRestored(file);
     const tombstones = [...tombstoneUnion(mine, file.body)];
-    const bodyOf = (state: ClinicBody['state'], entry: LogEntry): ClinicBody => {
-      const next = changed(withoutSharedBase({ ...mine, tombstones }), state, entry);
-      return { ...next, log: logUnion(next.log, file.body.log) };
-    };
-    return keepFrom(file, kept, { tombstones, tombstoneKey: mine.tombstoneKey }, bodyOf, step);
+    const people = { tombstones, tombstoneKey: mine.tombstoneKey };
+    const taken = await takenFrom(file, people, entry.at, step);
+    if (!taken.ok) return taken;
+    const next = changed(withoutSharedBase({ ...mine, tombstones }), taken.value.state, entry);
+    const body = { ...next, log: logUnion(next.log, file.body.log) };
+    const keep = (files: TakenIn['files'], restored: ClinicBody): Outcome =>
+      keepBlobs(bench, kept.header, files, step, () => bench.enact(kept, restored, { step, anew: true }));
+    if (tombstones.length === mine.tombstones.length) return keep(taken.value.files, body);
+    // The backup says of somebody that they were erased: the one state that undo brings back is without them too.
+    const blobs = keeper.blobsOf(kept.header);
+    const back = await takeIn(mine.state, new Map(), ({ sha256 }) => blobs.getBlob(sha256), people, entry.at, step);
+    if (!back.ok) return back;
+    const past = [{ state: back.value.state, undoes: entry }];
+    return keep(new Map([...back.value.files, ...taken.value.files]), { ...body, past });
   };
 
   const restore: Workspace['restore'] = async (blob, { passphrase, as }, step = {}) => {

@@ -69,9 +69,10 @@ export const clinicKeeper = (store: ClinicStore, now: () => string): ClinicKeepe
       const parsed = understood(current.name, body);
       return parsed.ok ? ok({ header: current, body: parsed.value }) : parsed;
     } catch (reason) {
-      if (reason instanceof StorageError && reason.fault === 'damaged')
-        return err(workspaceErrors.unreadableManifest(header.name));
-      throw reason;
+      if (!(reason instanceof StorageError) || reason.fault !== 'damaged') throw reason;
+      // The key may be that of an earlier seal; whoever knows the passphrase finds out.
+      keys.delete(id);
+      return err(workspaceErrors.locked(header.name));
     }
   };
 

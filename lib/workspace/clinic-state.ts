@@ -144,7 +144,7 @@ const tombstoneSchema = z.strictObject({
   hmac: z.string(),
   at: instant,
   initials: z.string(),
-  /** Backups made before, which may still hold the person. */
+  /** Names of the backups made before, and of the workspace file: they may still hold the person. */
   backups: z.array(z.string()),
   /** The hash's key, base64, where it is not the clinic's own: the tombstone came with a file of another clinic. */
   key: z.string().optional(),

@@ -14,7 +14,8 @@ import type { WorkspaceParts } from './workspace-parts';
 /** All that can be done with clinics. The database is a cache: filled from the kept files each time. */
 export const createWorkspace = (parts: WorkspaceParts): Workspace => {
   const bench = createWorkbench(parts);
-  const { lastPlan, ...imports } = importActs(bench);
+  const { lastPlan, forgetPlan, ...imports } = importActs(bench);
+  const sealing = sealActs(bench);
   return {
     ...clinicActs(bench),
     ...imports,
@@ -23,7 +24,11 @@ export const createWorkspace = (parts: WorkspaceParts): Workspace => {
     ...eraseActs(bench),
     ...backupActs(bench),
     ...sharedActs(bench),
-    ...sealActs(bench),
+    ...sealing,
+    lock: async () => {
+      await sealing.lock();
+      forgetPlan();
+    },
     damagedImports: () => damagedImports(bench),
     setInitials: (initials) => {
       bench.setInitials(initials);

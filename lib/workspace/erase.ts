@@ -11,10 +11,12 @@ import { withoutErased } from './without-erased';
 import type { Outcome, Workspace } from './workspace';
 import type { Workbench } from './workbench';
 
-/** The body after a person was erased: no way back, a keyed hash for each id, and the backups that may hold the person. */
+/** The body after a person was erased: no way back, a keyed hash for each id, and the backups and the
+ * workspace file that may hold the person. */
 const bodyWithout = (body: ClinicBody, state: ClinicState, ids: ReadonlySet<string>, entry: LogEntry): ClinicBody => {
   const { at, initials } = entry;
-  const backups = body.backups.map(({ name }) => name);
+  const shared = body.shared === null ? [] : [body.shared.name];
+  const backups = [...new Set([...body.backups.map(({ name }) => name), ...shared])];
   return logged(
     {
       ...body,

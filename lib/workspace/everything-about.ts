@@ -91,14 +91,12 @@ export const everythingAbout = async (
     ),
     'log.csv': csv(
       ['at', 'initials', 'what', 'details'],
-      body.log
-        .filter(isConcerned)
-        .map(({ at: when, initials, code, details }) => ({
-          at: when,
-          initials,
-          what: code,
-          details: JSON.stringify(details),
-        })),
+      body.log.filter(isConcerned).map(({ at: when, initials, code, details }) => ({
+        at: when,
+        initials,
+        what: code,
+        details: JSON.stringify(details),
+      })),
     ),
   });
   return ok({ name: `driftline-one-client-${at.slice(0, 10)}.zip`, blob });

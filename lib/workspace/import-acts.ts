@@ -25,6 +25,7 @@ export const importActs = (
   bench: Workbench,
 ): Pick<Workspace, 'read' | 'readAgain' | 'questionsOf' | 'plan' | 'commit'> & {
   readonly lastPlan: () => PlannedImport | undefined;
+  readonly forgetPlan: () => void;
 } => {
   const { parts, keeper } = bench;
   const importIds = new WeakMap<ReadFiles, string>();
@@ -86,6 +87,9 @@ export const importActs = (
 
   return {
     lastPlan: () => last,
+    forgetPlan: () => {
+      last = undefined;
+    },
     read: (given, into, step = {}) => bench.inTurn(async () => readGiven(given, await remembered(into), step)),
     readAgain: (given, table, headerLine, step = {}) =>
       bench.inTurn(async () =>

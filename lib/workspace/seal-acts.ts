@@ -98,7 +98,9 @@ export const sealActs = (bench: Workbench): Pick<Workspace, 'setPassphrase' | 'l
         if (!key.ok)
           return err(key.error === 'damaged' ? errors.unreadableManifest(stored.name) : errors.wrongPassphrase);
         keeper.keys.set(stored.id, key.value);
-        return bench.show(stored.id);
+        const shown = await bench.show(stored.id);
+        const isDamaged = !shown.ok && shown.error.code === 'locked';
+        return isDamaged ? err(errors.unreadableManifest(stored.name)) : shown;
       }),
   };
 };

@@ -143,7 +143,10 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
   const show: Workbench['show'] = async (id, step = {}) => {
     const kept = await keeper.read(id);
     if (!kept.ok) {
-      if (kept.error.code === 'locked') open = { id, seat: await moveTo(id), kept: undefined, built: undefined };
+      if (kept.error.code !== 'locked') return kept;
+      // It may be this clinic that was sealed in another tab: what the database holds of it goes.
+      if (open?.built !== undefined) await parts.forgetEngine();
+      open = { id, seat: await moveTo(id), kept: undefined, built: undefined };
       return kept;
     }
     const elsewhere = open !== undefined && open.id !== id;
@@ -209,11 +212,16 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
     if (untidy && open?.seat.isWriter() === true) untidy = !(await tidyStore(parts, keeper));
   };
 
+  /** A clinic that is not open any more is locked again. */
+  const forgetKeys = (): void => {
+    for (const id of keeper.keys.keys()) if (id !== open?.id) keeper.keys.delete(id);
+  };
+
   return {
     parts,
     keeper,
     engine,
-    inTurn: createTurns({ refill, after: tidy }),
+    inTurn: createTurns({ refill, after: () => tidy().finally(forgetKeys) }),
     here: () => open,
     setInitials: (next) => {
       initials = next;
