@@ -12,6 +12,7 @@ import { mappingQuestions } from './mapping-questions';
 import { openTables } from './open-tables';
 import { profileTable } from './profile-table';
 import { suggestMapping } from './suggest-mapping';
+import { tooWide } from './too-wide';
 
 const PIECE = 4_194_304;
 
@@ -69,6 +70,8 @@ const mappedTable = async (
 ): Promise<Result<Mapping, AppError>> => {
   const profile = await profileTable(table, { signal: options.signal });
   if (profile.header.every((cell) => cell === '')) return err(fileErrors.empty(name));
+  const wide = tooWide(name, profile);
+  if (wide !== undefined) return err(wide);
   const { mapping } = suggestMapping(profile, options.mappings ?? []);
   const why = undecided(name, mappingQuestions(mapping, profile), profile);
   if (why !== undefined) return err(why);
@@ -78,7 +81,7 @@ const mappedTable = async (
 /**
  * Opens files of any format and maps them as their headers suggest, without asking anybody. What only a person can
  * decide is a failure that names the columns (`mapping_needed`, `wrong_columns`, `duplicate_columns`), beside
- * `header_only`, `empty` and what opening may say. In a file of several tables those that are no visits are left out.
+ * `header_only`, `empty`, `too_wide` and what opening may say. In a file of several tables those that are no visits are left out.
  */
 export const inputsOf = async (
   files: readonly { readonly name: string; readonly blob: Blob }[],

@@ -10,6 +10,7 @@ import { openTables } from '../import/open-tables';
 import type { ReadTable } from '../import/plan';
 import { profileTable } from '../import/profile-table';
 import { suggestMapping } from '../import/suggest-mapping';
+import { tooWide } from '../import/too-wide';
 import { sha256OfBlob } from '../storage/sha256-of-blob';
 import type { GivenFile, ReadFiles } from './workspace';
 
@@ -40,10 +41,12 @@ const readTable = async (
   remembered: readonly Mapping[],
   step: LongStep,
   headerLine?: number,
-): Promise<ReadTable> => {
+): Promise<Result<ReadTable, AppError>> => {
   const profile = await profileTable(table, { ...reads(file, step), headerLine });
+  const wide = tooWide(file.name, profile);
+  if (wide !== undefined) return err(wide);
   const { mapping, suggestions, remembered: isRemembered } = suggestMapping(profile, remembered);
-  return {
+  return ok({
     table: table.name,
     format: table.format,
     encoding: table.encoding,
@@ -54,7 +57,7 @@ const readTable = async (
     suggestions,
     questions: mappingQuestions(mapping, profile),
     remembered: isRemembered,
-  };
+  });
 };
 
 /** Where the bytes break off or are gone from under the page, the file is at fault and not the program. */
@@ -79,7 +82,11 @@ const readFile = async (
     const opened = await openTables(name, blob, { signal: step.signal });
     if (!opened.ok) return { ...about, sha256, error: opened.error };
     const tables: ReadTable[] = [];
-    for (const table of opened.value) tables.push(await readTable(file, table, remembered, step));
+    for (const table of opened.value) {
+      const read = await readTable(file, table, remembered, step);
+      if (!read.ok) return { ...about, sha256, error: read.error };
+      tables.push(read.value);
+    }
     return { ...about, sha256, tables };
   } catch (reason) {
     return { ...about, error: fileFault(name, reason) };
@@ -111,7 +118,7 @@ export const readTableAgain = async (
     if (!opened.ok) return opened;
     const table = opened.value.find((candidate) => candidate.name === name);
     if (table === undefined) return err(workspaceErrors.fileChanged(file.name));
-    return ok(await readTable(file, table, remembered, step, headerLine));
+    return await readTable(file, table, remembered, step, headerLine);
   } catch (reason) {
     return err(fileFault(file.name, reason));
   }

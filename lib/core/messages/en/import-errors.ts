@@ -59,6 +59,10 @@ export const importErrors = {
   tooLarge: (name: string, gigabytes: number) =>
     `${name} is too large to be opened at once: the limit is ${String(gigabytes)} GB, unpacked.`,
   tooLargeRemedy: 'Divide it into several files, or unpack it first. Nothing was changed.',
+  tooWide: (name: string, columns: number, limit: number) =>
+    `${name} has ${columns.toLocaleString('en')} columns; up to ${limit.toLocaleString('en')} are read.`,
+  tooWideRemedy:
+    'Check that the file is the visit export and that its lines end, or leave out columns that hold no visits. Nothing was changed.',
   fhirNothing: (name: string) => `${name} holds FHIR resources, but no Observation.`,
   fhirNothingRemedy: 'Export the Observations of the visits, as NDJSON or as a Bundle. Nothing was changed.',
   fhirUnit: (name: string, observation: string, unit: string, column: string) =>
