@@ -12,7 +12,9 @@ export const useLock = (): (() => Promise<void>) => {
   const { say } = useAct();
   return useCallback(async () => {
     say(undefined);
-    await inTurn(async () => (await openWorkspace()).lock());
+    const locking = inTurn(async () => (await openWorkspace()).lock());
+    // A long step may be under way: nothing stays on screen until it is over.
     retry();
+    await locking;
   }, [retry, say]);
 };

@@ -42,16 +42,20 @@ export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }
   const messages = useMessages();
   const [state, setState] = useState<WorkspaceState>({ kind: 'starting' });
 
+  // What was under way when the page began anew (a lock, a retry) is not shown any more: opening tells what came of it.
+  const opening = useRef(0);
+
   const run = useCallback(
     async (action: Action): Promise<AppError | undefined> => {
+      const asked = opening.current;
       const failed = (error: AppError): AppError => {
-        if (NOT_OPEN.has(error.code)) setState({ kind: 'failed', error });
+        if (NOT_OPEN.has(error.code) && asked === opening.current) setState({ kind: 'failed', error });
         return error;
       };
       try {
         const result = await inTurn(async () => action(await openWorkspace()));
         if (!result.ok) return failed(result.error);
-        setState({ kind: 'open', session: result.value });
+        if (asked === opening.current) setState({ kind: 'open', session: result.value });
         return undefined;
       } catch (reason) {
         return failed(asAppError(reason, messages));
@@ -62,6 +66,7 @@ export const WorkspaceProvider = ({ children }: { readonly children: ReactNode }
 
   const [attempt, setAttempt] = useState(0);
   const retry = useCallback(() => {
+    opening.current += 1;
     setState({ kind: 'starting' });
     setAttempt((count) => count + 1);
   }, []);
