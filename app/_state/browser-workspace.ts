@@ -41,6 +41,8 @@ const randomId = (): string =>
 
 /** The workspace of this browser profile, once what an earlier visit left was looked at. */
 export const createBrowserWorkspace = async (): Promise<Workspace> => {
+  // It takes a second or two: it starts while the kept clinics are looked at. Whoever needs it hears of a failed start.
+  void sharedEngine().catch(() => undefined);
   await signsAtStart;
   return createWorkspace({
     engine: sharedEngine,

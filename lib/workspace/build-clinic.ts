@@ -82,7 +82,7 @@ export const judgeOptions = (body: ClinicBody, today: IsoDate) => ({
  */
 export const buildClinic = async (
   parts: Pick<WorkspaceParts, 'demo' | 'today'>,
-  engine: Engine,
+  startEngine: () => Promise<Engine>,
   body: ClinicBody,
   blobOf: BlobOf,
   step: LongStep,
@@ -90,7 +90,7 @@ export const buildClinic = async (
   const inputs = await bodyInputs(parts, body, blobOf, step);
   if (!inputs.ok) return inputs;
   if (inputs.value.length === 0) return err(workspaceErrors.emptyClinic);
-  const opened = await openFiles(engine, inputs.value, body.state.settings, {
+  const opened = await openFiles(await startEngine(), inputs.value, body.state.settings, {
     ...judgeOptions(body, clinicToday(body, parts.today())),
     ...step,
   });

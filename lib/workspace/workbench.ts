@@ -101,7 +101,7 @@ export const createWorkbench = (parts: WorkspaceParts): Workbench => {
   const engine = async (): Promise<Engine> => livingEngine((await parts.engine()).dialect, parts.engine, onDeath);
 
   const build = async ({ header, body }: KeptClinic, step: LongStep, blobOf?: BlobOf) =>
-    buildClinic(parts, await engine(), body, blobOf ?? ((file) => keeper.blobsOf(header).getBlob(file.sha256)), step);
+    buildClinic(parts, engine, body, blobOf ?? ((file) => keeper.blobsOf(header).getBlob(file.sha256)), step);
 
   /** Fills the engine with the open clinic again, after another one was built and not kept. */
   const refill = async (): Promise<void> => {
