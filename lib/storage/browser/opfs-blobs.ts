@@ -87,6 +87,14 @@ const remove = async (folder: FileSystemDirectoryHandle, name: string): Promise<
   }
 };
 
+/** Removes what a write that broke off left: an empty file, or one that is not what its name says. */
+const removeUnfinished = async (folder: FileSystemDirectoryHandle, name: string): Promise<void> => {
+  const left = await findFile(folder, name);
+  if (left === undefined) return;
+  const isWhole = left.size > 0 && (!isPlainName(name) || (await hashOfKept(left)) === name);
+  if (!isWhole) await remove(folder, name);
+};
+
 /**
  * Files in the private file system of the page's origin, in the folder `blobs`. A file gets its name when it is whole:
  * the writer swaps it in at its close (W3C File System, `createWritable`).
@@ -105,8 +113,8 @@ export const opfsBlobs = (): BlobStore => ({
         ? new StorageError('damaged', 'the file was not kept whole')
         : new StorageError('changed', 'the file is not the one that was read');
     } catch (error) {
-      // What stood there before is still whole: a file is swapped in only at the close of its writer.
-      if (before === undefined) await remove(folder, name).catch(() => undefined);
+      // What stands there whole stays: it stood there before, or another tab kept the same file meanwhile.
+      if (before === undefined) await removeUnfinished(folder, name).catch(() => undefined);
       signal?.throwIfAborted();
       throw storageErrorFrom(error, isNotFound(error) ? 'cleared' : 'failed');
     }
