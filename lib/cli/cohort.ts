@@ -4,11 +4,9 @@ import { readFile, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseIsoDate, type IsoDate } from '../core/iso-date';
 import { openNodeEngine } from '../engine/node';
-import { inputsOf } from '../import/inputs-of';
-import type { Mapping } from '../import/mapping';
-import { parseMapping } from '../import/parse-mapping';
 import { cohortDocument } from '../workspace/cohort-document';
-import { openFiles, planOfFailedFiles, type OpenedFiles } from '../workspace/open-files';
+import { mappingsFrom } from '../workspace/mapping-file';
+import { openGiven } from '../workspace/open-given';
 import { parseSettings } from '../workspace/parse-settings';
 import type { GivenFile } from '../workspace/workspace';
 import { measuresFrom } from '../workspace/measures-from';
@@ -53,17 +51,15 @@ const readGiven = async (paths: readonly string[]): Promise<readonly GivenFile[]
   return files;
 };
 
-/** The mappings, or why one of them cannot be used. */
-const readMappings = async (paths: readonly string[]): Promise<readonly Mapping[] | string> => {
-  const mappings: Mapping[] = [];
+/** The texts of mapping files, or the path of the first that is not there. */
+const readTexts = async (paths: readonly string[]): Promise<readonly (readonly [string, string])[] | string> => {
+  const texts: (readonly [string, string])[] = [];
   for (const path of paths) {
     const text = await readFile(path, 'utf8').catch(() => undefined);
-    if (text === undefined) return `${path} cannot be read`;
-    const mapping = parseMapping(text);
-    if (!mapping.ok) return `${path}: ${mapping.error.message} ${mapping.error.remedy}`;
-    mappings.push(mapping.value);
+    if (text === undefined) return path;
+    texts.push([path, text]);
   }
-  return mappings;
+  return texts;
 };
 
 const stopQuietlyWithoutReader = (): void => {
@@ -83,29 +79,26 @@ const run = async (call: CohortArguments): Promise<number> => {
   if (!measures.ok) return wrongCall(measures.error);
   const files = await readGiven(call.files);
   if (typeof files === 'string') return wrongCall(`${files} cannot be read`);
-  const mappings = await readMappings(call.mappings);
-  if (typeof mappings === 'string') return wrongCall(mappings);
+  const texts = await readTexts(call.mappings);
+  if (typeof texts === 'string') return wrongCall(`${texts} cannot be read`);
+  const mappings = mappingsFrom(texts);
+  if (!mappings.ok) return wrongCall(mappings.error);
   const engine = await openNodeEngine();
   try {
     const today = call.today ?? localToday();
-    const { inputs, failedFiles } = await inputsOf(files, { importedOn: today, mappings });
-    const result = await openFiles(engine, inputs, settings.value, {
+    const { plan, cohort } = await openGiven(engine, files, settings.value, {
       today,
-      failedFiles,
+      mappings: mappings.value,
       acceptQuestions: call.acceptQuestions,
       ...(call.asOf === undefined ? {} : { asOf: call.asOf }),
     });
-    const opened: OpenedFiles = result.ok
-      ? result.value
-      : { plan: planOfFailedFiles(failedFiles, today), cohort: undefined };
-    const { plan, cohort } = opened;
     say(
       `${String(plan.rows)} rows: ${String(plan.accepted)} accepted, ${String(plan.held)} with a question, ${String(plan.duplicates)} duplicates, ${String(plan.refused)} not accepted`,
     );
     for (const failed of plan.failedFiles) say(`${failed.error.message} ${failed.error.remedy}`);
     const comparable = call.comparable ?? settings.value.comparable ?? 'strict';
     const level = call.level ?? settings.value.level;
-    for await (const piece of cohortDocument(opened, { measures: measures.value, level, comparable }))
+    for await (const piece of cohortDocument({ plan, cohort }, { measures: measures.value, level, comparable }))
       await write(piece);
     if (cohort === undefined) say('no visit could be used');
     return cohort === undefined ? NOTHING_USABLE : DONE;

@@ -46,3 +46,14 @@ export const readMappingFile = (name: string, text: string, header: readonly str
     columns: mapping.columns.map((column) => ({ ...column, from: column.from.map((place) => places[place] ?? place) })),
   });
 };
+
+/** The mappings in the texts of files, each with its name; or a sentence on the first that cannot be used. */
+export const mappingsFrom = (files: readonly (readonly [string, string])[]): Result<readonly Mapping[], string> => {
+  const mappings: Mapping[] = [];
+  for (const [name, text] of files) {
+    const mapping = parseMapping(text);
+    if (!mapping.ok) return err(`${name}: ${mapping.error.message} ${mapping.error.remedy}`);
+    mappings.push(mapping.value);
+  }
+  return ok(mappings);
+};

@@ -7,7 +7,7 @@ import { useMessages } from '../../_state/language-provider';
 import { LabelledInput } from '../../_ui/labelled-input';
 import { LabelledSelect } from '../../_ui/labelled-select';
 import { AskForm } from './ask-form';
-import type { ColumnQuestionProps, QuestionOf } from './column-question';
+import type { ColumnQuestionProps, QuestionOf } from './column-question-props';
 import styles from './import-screen.module.css';
 import { withConstant, withSource } from './mapping-edit';
 import { sourceName } from './mapping-view';

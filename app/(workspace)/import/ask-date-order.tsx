@@ -6,7 +6,7 @@ import type { DateOrder } from '../../../lib/import/mapping';
 import { readSamples } from '../../../lib/workspace/read-samples';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { AskForm } from './ask-form';
-import type { ColumnQuestionProps, QuestionOf } from './column-question';
+import type { ColumnQuestionProps, QuestionOf } from './column-question-props';
 import { withDateOrder } from './mapping-edit';
 import { sourceName } from './mapping-view';
 import { RadioList } from './radio-list';

@@ -5,7 +5,7 @@ import { useFormatters, useMessages } from '../../_state/language-provider';
 import { CellText } from './cell-text';
 import { ChoiceButtons } from './choice-buttons';
 import styles from './import-screen.module.css';
-import type { AskProps } from './stack-question';
+import type { AskProps } from './ask-props';
 import type { FarOffQuestion } from './stack-questions';
 
 /** Whether a far-off value is what was measured. */

@@ -6,7 +6,7 @@ import { useFormatters, useMessages } from '../../_state/language-provider';
 import { ChoiceButtons } from './choice-buttons';
 import styles from './import-screen.module.css';
 import { personChoices } from './person-choices';
-import type { AskProps } from './stack-question';
+import type { AskProps } from './ask-props';
 
 /** What one id holds twice: birth dates, sexes, heights. */
 export const AskPerson = ({

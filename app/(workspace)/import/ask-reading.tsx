@@ -8,7 +8,7 @@ import { ChoiceButtons } from './choice-buttons';
 import styles from './import-screen.module.css';
 import mapping from './mapping-step.module.css';
 import { ScrollRegion } from './scroll-region';
-import type { AskProps } from './stack-question';
+import type { AskProps } from './ask-props';
 
 /** Two rows that describe one reading and differ: side by side, and which one counts. */
 export const AskReading = ({ question, busy, onAnswer, later }: AskProps<ReadingQuestion>) => {

@@ -4,7 +4,7 @@ import type { PersonQuestion } from '../../../lib/import/plan';
 import { useMessages } from '../../_state/language-provider';
 import { ChoiceButtons } from './choice-buttons';
 import styles from './import-screen.module.css';
-import type { AskProps } from './stack-question';
+import type { AskProps } from './ask-props';
 
 /** Whether ids that look alike are one person, and by which id the person goes. */
 export const AskSameClient = ({

@@ -6,7 +6,7 @@ import { readSamples } from '../../../lib/workspace/read-samples';
 import { TARGET_BY_NAME } from '../../../lib/workspace/mapping-targets';
 import { useMessages } from '../../_state/language-provider';
 import { AskForm } from './ask-form';
-import type { ColumnQuestionProps, QuestionOf } from './column-question';
+import type { ColumnQuestionProps, QuestionOf } from './column-question-props';
 import { keyOf, withReadingOf } from './mapping-edit';
 import { sourceName } from './mapping-view';
 import { RadioList } from './radio-list';

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { useMessages } from '../../_state/language-provider';
 import { AskForm } from './ask-form';
-import type { ColumnQuestionProps, QuestionOf } from './column-question';
+import type { ColumnQuestionProps, QuestionOf } from './column-question-props';
 import { withOnly } from './mapping-edit';
 import { sourceName } from './mapping-view';
 import { RadioList } from './radio-list';

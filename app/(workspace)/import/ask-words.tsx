@@ -5,7 +5,7 @@ import { wordKey } from '../../../lib/workspace/word-key';
 import { useMessages } from '../../_state/language-provider';
 import { AskForm } from './ask-form';
 import { CellText } from './cell-text';
-import type { ColumnQuestionProps, QuestionOf } from './column-question';
+import type { ColumnQuestionProps, QuestionOf } from './column-question-props';
 import { withWords } from './mapping-edit';
 import { sourceName } from './mapping-view';
 import mappingStyles from './mapping-step.module.css';

@@ -1,23 +1,12 @@
 'use client';
 
-import type { ReactNode } from 'react';
-import type { Mapping, MappingQuestion } from '../../../lib/import/mapping';
 import { AskColumn } from './ask-column';
 import { AskDateOrder } from './ask-date-order';
 import { AskDecimal } from './ask-decimal';
 import { AskUnit } from './ask-unit';
 import { AskWhich } from './ask-which';
 import { AskWords } from './ask-words';
-import type { WorkTable } from './import-work';
-
-export interface ColumnQuestionProps<Question = MappingQuestion> {
-  readonly one: WorkTable;
-  readonly question: Question;
-  /** A button that puts the question off; nothing where it is the only one. */
-  readonly later: ReactNode;
-  /** The mapping with the answer. */
-  readonly onMapping: (mapping: Mapping) => void;
-}
+import type { ColumnQuestionProps } from './column-question-props';
 
 /** One question about the columns of a table, by its kind. */
 export const ColumnQuestion = ({ one, question, later, onMapping }: ColumnQuestionProps) => {
@@ -38,5 +27,3 @@ export const ColumnQuestion = ({ one, question, later, onMapping }: ColumnQuesti
       return <AskWhich {...common} question={question} />;
   }
 };
-
-export type QuestionOf<Kind extends MappingQuestion['kind']> = Extract<MappingQuestion, { readonly kind: Kind }>;

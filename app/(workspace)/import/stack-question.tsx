@@ -1,6 +1,5 @@
 'use client';
 
-import type { ReactNode } from 'react';
 import type { Answer } from '../../../lib/cohort/settings';
 import { useMessages } from '../../_state/language-provider';
 import { AskFarOff } from './ask-far-off';
@@ -15,14 +14,6 @@ interface StackQuestionViewProps {
   readonly onAnswer: (answer: Answer) => void;
   /** Undefined where it is the only one. */
   readonly onLater: (() => void) | undefined;
-}
-
-export interface AskProps<Question> {
-  readonly question: Question;
-  readonly busy: boolean;
-  readonly onAnswer: (answer: Answer) => void;
-  /** Stands last among the buttons. */
-  readonly later: ReactNode;
 }
 
 /** One question about a row or a person, by its kind. */

@@ -38,7 +38,7 @@ export const keptFiles = (page: Page): Promise<Readonly<Record<string, number>>>
     const folder = await root.getDirectoryHandle('blobs', { create: true });
     const kept: Record<string, number> = {};
     for await (const [name, handle] of folder.entries()) {
-      if (handle.kind === 'file') kept[name] = (await (handle).getFile()).size;
+      if (handle.kind === 'file') kept[name] = (await handle.getFile()).size;
     }
     return kept;
   });
