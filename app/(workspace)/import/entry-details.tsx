@@ -8,7 +8,7 @@ import { keyOf } from './mapping-edit';
 import { hasDecimalMarks } from './has-decimal-marks';
 import styles from './mapping-step.module.css';
 import { RowSelect } from './row-select';
-import type { TargetEdits } from './target-row';
+import type { TargetEdits } from './target-edits';
 import { WordsEditor } from './words-editor';
 
 const OPEN = '?';

@@ -7,7 +7,7 @@ import { keyOf } from './mapping-edit';
 import { sourceName } from './mapping-view';
 import styles from './mapping-step.module.css';
 import { RowSelect } from './row-select';
-import type { TargetEdits } from './target-row';
+import type { TargetEdits } from './target-edits';
 
 const NONE = '';
 const READINGS = 10;

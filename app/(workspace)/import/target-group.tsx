@@ -6,7 +6,8 @@ import type { ReadTable } from '../../../lib/import/plan';
 import { useMessages } from '../../_state/language-provider';
 import styles from './mapping-step.module.css';
 import type { TargetGroup } from './mapping-view';
-import { TargetRow, type TargetEdits } from './target-row';
+import type { TargetEdits } from './target-edits';
+import { TargetRow } from './target-row';
 
 interface TargetGroupViewProps {
   readonly group: TargetGroup;

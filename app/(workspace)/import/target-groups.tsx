@@ -7,7 +7,7 @@ import { completedMapping } from '../../../lib/workspace/completed-mapping';
 import { withConstant, withFurtherReading, withReadingNumber, withReadingOf, withSource } from './mapping-edit';
 import { targetGroups } from './mapping-view';
 import { TargetGroupView } from './target-group';
-import type { TargetEdits } from './target-row';
+import type { TargetEdits } from './target-edits';
 
 interface TargetGroupsProps {
   readonly table: ReadTable;

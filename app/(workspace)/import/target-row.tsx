@@ -6,25 +6,15 @@ import type { MappingTarget } from '../../../lib/workspace/mapping-targets';
 import { useMessages } from '../../_state/language-provider';
 import { ConstantField } from './constant-field';
 import { EntryDetails } from './entry-details';
-import { keyOf, type EntryKey } from './mapping-edit';
+import { keyOf } from './mapping-edit';
 import type { Sureness } from './mapping-view';
 import { sourceName } from './mapping-view';
 import { RowSelect } from './row-select';
 import { SampleCells } from './sample-cells';
 import styles from './mapping-step.module.css';
+import type { TargetEdits } from './target-edits';
 
 const NONE = '';
-
-export interface TargetEdits {
-  readonly onSource: (key: EntryKey, from: readonly number[]) => void;
-  readonly onRead: (
-    key: EntryKey,
-    change: Partial<Pick<ColumnMapping, 'unit' | 'dateOrder' | 'decimal' | 'words'>>,
-  ) => void;
-  readonly onReading: (key: EntryKey, reading: number | undefined) => void;
-  readonly onFurther: (to: string, place: number) => void;
-  readonly onConstant: (to: string, value: string) => void;
-}
 
 interface TargetRowProps {
   readonly table: ReadTable;
