@@ -12,10 +12,12 @@ interface PassphraseFieldProps {
   readonly purpose: 'new-password' | 'current-password';
   /** What has to be known, or what is wrong with it. */
   readonly hint?: string | undefined;
+  /** False for the second field of one form: a browser takes two names for two forms. */
+  readonly named?: boolean;
 }
 
 /** A passphrase, hidden unless shown. */
-export const PassphraseField = ({ label, value, onChange, purpose, hint }: PassphraseFieldProps) => {
+export const PassphraseField = ({ label, value, onChange, purpose, hint, named = true }: PassphraseFieldProps) => {
   const messages = useMessages();
   const words = messages.settingsKeeping;
   const id = useId();
@@ -24,7 +26,7 @@ export const PassphraseField = ({ label, value, onChange, purpose, hint }: Passp
     <div className={styles.field}>
       <label htmlFor={id}>{label}</label>
       {/* Browsers that keep passphrases ask for a name beside them. */}
-      <input type="text" autoComplete="username" value={messages.common.appName} readOnly hidden />
+      {named ? <input type="text" autoComplete="username" value={messages.common.appName} readOnly hidden /> : null}
       <div className={styles.line}>
         <input
           id={id}

@@ -43,6 +43,7 @@ export const PassphrasePair = ({ pair, onChange }: PassphrasePairProps) => {
       />
       <PassphraseField
         label={words.again}
+        named={false}
         purpose="new-password"
         value={pair.second}
         hint={problem === 'differ' && pair.second !== '' ? words.differ : undefined}

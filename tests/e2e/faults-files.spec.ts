@@ -41,7 +41,7 @@ const cells = (count: number, cell: (place: number) => string): string =>
   Array.from({ length: count }, (_, place) => cell(place)).join(',');
 
 const hostile: readonly (readonly [string, RegExp, () => Buffer])[] = [
-  ['one-line.csv', /one-line.csv has [\\d,]+ columns/, () => Buffer.alloc(60 * MEGABYTE, 'client_id,visit_date,')],
+  ['one-line.csv', /one-line.csv has [\d,]+ columns/, () => Buffer.alloc(60 * MEGABYTE, 'client_id,visit_date,')],
   [
     'one-cell.csv',
     /^0 of 1 row/,
@@ -94,11 +94,9 @@ test('endless, lying and broken files are answered in reasonable time, and the t
   await openScreen(page, '/import/');
   for (const [name, answer, make] of hostile) {
     const path = onDisk(testInfo, name, make());
-    const from = Date.now();
     await page.getByLabel('Choose files').setInputFiles(path);
     const heading = page.getByRole('heading', { level: 1 });
     await expect(heading, name).toHaveText(answer, { timeout: LIMIT_MS });
-    console.log(name, Date.now() - from, await heading.innerText());
     const discard = page.getByRole('button', { name: 'Discard this plan' });
     if (await discard.isVisible()) await discard.click();
   }
