@@ -1,14 +1,13 @@
 'use client';
 
 import { useCallback } from 'react';
-import { measureById } from '../../lib/measures/catalogue';
-import type { Measure } from '../../lib/measures/measure';
+import { MEASURE_FACTS, type MeasureFacts } from '../../lib/measures/measure-facts';
 import type { AnyMeasureId } from '../../lib/measures/measure-id';
 import { useFormatters, useMessages } from './language-provider';
 
 /** How one value is named and written. */
 export interface ValueWords {
-  readonly measure: Measure;
+  readonly measure: MeasureFacts & { readonly id: AnyMeasureId };
   /** In the middle of a sentence. */
   readonly name: string;
   /** At the start of a sentence. */
@@ -27,7 +26,7 @@ export const useValueWords = (): ((id: AnyMeasureId) => ValueWords) => {
   const formatters = useFormatters();
   return useCallback(
     (id) => {
-      const measure = measureById(id);
+      const measure = { id, ...MEASURE_FACTS[id] };
       const { name } = messages.measures[id];
       const unit = formatters.unit(measure.unit);
       const withUnit = (text: string): string =>

@@ -1,6 +1,6 @@
 'use client';
 
-import { MEASURE_IDS, type MeasureId } from '../../lib/measures/measure-id';
+import type { MeasureId } from '../../lib/measures/measure-id';
 import { LEVELS, PAIR_SETTINGS } from '../_state/filter-params';
 import { useMessages } from '../_state/language-provider';
 import { useFilter } from '../_state/use-filter';
@@ -34,9 +34,9 @@ export const FilterBar = () => {
       <LabelledSelect
         label={words.value}
         value={filter.measure}
-        options={MEASURE_IDS.map((id) => ({ value: id, label: measureLabel(id) }))}
+        options={cohort.listed.map((id) => ({ value: id, label: measureLabel(id) }))}
         onChange={(value) => {
-          set({ value: value === settings.leanMeasure ? null : value });
+          set({ value: value === cohort.lead ? null : value });
         }}
       />
       <LabelledSelect

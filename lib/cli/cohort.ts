@@ -75,7 +75,7 @@ const run = async (call: CohortArguments): Promise<number> => {
   if (settingsText === undefined) return wrongCall(`${String(call.settings)} cannot be read`);
   const settings = parseSettings(settingsText);
   if (!settings.ok) return wrongCall(`${settings.error.message} ${settings.error.remedy}`);
-  const measures = measuresFrom(call.measures);
+  const measures = measuresFrom(call.measures, settings.value);
   if (!measures.ok) return wrongCall(measures.error);
   const files = await readGiven(call.files);
   if (typeof files === 'string') return wrongCall(`${files} cannot be read`);

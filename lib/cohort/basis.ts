@@ -1,4 +1,3 @@
-import { ALL_MEASURES } from '../measures/catalogue';
 import type { Measure } from '../measures/measure';
 
 /** What a visit must hold for a value: the same inputs make the same basis. Each is one bit and one count of readings. */
@@ -10,20 +9,28 @@ export interface Basis {
   readonly witness: string;
 }
 
+/** The bases of a catalogue in force. */
+export interface Bases {
+  readonly list: readonly Basis[];
+  readonly of: (measure: Measure) => Basis;
+}
+
 const keyOf = (measure: Measure): string => measure.inputs.join('+');
 
-const KEYS = [...new Set(ALL_MEASURES.map(keyOf))];
-
-/** Every basis of the catalogue. */
-export const BASES: readonly Basis[] = KEYS.map((key, index) => ({
-  index,
-  column: `k_${String(index)}`,
-  witness: ALL_MEASURES.find((measure) => keyOf(measure) === key)?.id ?? '',
-}));
-
-/** The basis of a value. */
-export const basisOf = (measure: Measure): Basis => {
-  const basis = BASES[KEYS.indexOf(keyOf(measure))];
-  if (basis === undefined) throw new Error(`no basis for ${measure.id}`);
-  return basis;
+/** The bases of these values: at most 31, each is one bit. */
+export const basesOf = (measures: readonly Measure[]): Bases => {
+  const keys = [...new Set(measures.map(keyOf))];
+  const list = keys.map((key, index) => ({
+    index,
+    column: `k_${String(index)}`,
+    witness: measures.find((measure) => keyOf(measure) === key)?.id ?? '',
+  }));
+  return {
+    list,
+    of: (measure) => {
+      const basis = list[keys.indexOf(keyOf(measure))];
+      if (basis === undefined) throw new Error(`no basis for ${measure.id}`);
+      return basis;
+    },
+  };
 };

@@ -1,7 +1,8 @@
 import { mondayOf, type IsoDate } from '../core/iso-date';
 import type { Engine, Row } from '../engine/types';
 import { precisionRows, type PrecisionInput } from './precision';
-import { ruleBit, rulesInForce } from './rules-in-force';
+import type { CohortModel } from './model';
+import { ruleBit } from './rules-in-force';
 import type { Settings } from './settings';
 import { clientsStatement } from './sql/clients-sql';
 import { enrolmentsStatements } from './sql/enrolments-sql';
@@ -51,9 +52,9 @@ const fillSettings = async (engine: Engine, settings: Settings, asOf: IsoDate): 
   );
 };
 
-const readPrecision = async (engine: Engine): Promise<PrecisionInput> => {
-  const [within] = await engine.query(withinSumsQuery);
-  const [between] = await engine.query(betweenSumsQuery);
+const readPrecision = async (engine: Engine, model: CohortModel): Promise<PrecisionInput> => {
+  const [within] = await engine.query(withinSumsQuery(model));
+  const [between] = await engine.query(betweenSumsQuery(model));
   const decimals = await engine.query('SELECT column_name, decimals FROM column_resolution');
   const nothing: Row = {};
   return {
@@ -96,20 +97,26 @@ export interface BuiltTables {
  * readings → visits, enrolments → pairs, with the error study. Starts from the tables `readings`,
  * `enrolment_rows` and `column_resolution`; visits after as-of are not looked at.
  */
-export const buildTables = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<BuiltTables> => {
-  const rules = rulesInForce(settings);
+export const buildTables = async (
+  engine: Engine,
+  settings: Settings,
+  model: CohortModel,
+  asOf: IsoDate,
+): Promise<BuiltTables> => {
   await fillSettings(engine, settings, asOf);
   const statements = [
     clientsStatement,
-    ...readingValuesStatements(rules),
-    ...visitsStatements(rules),
-    ...enrolmentsStatements,
-    ...pairsStatements(rules),
-    ...studyStatements(rules),
+    ...readingValuesStatements(model),
+    ...visitsStatements(model),
+    ...enrolmentsStatements(model),
+    ...pairsStatements(model),
+    ...studyStatements(model),
   ];
   for (const statement of statements) await engine.run(statement);
-  const input = await readPrecision(engine);
-  const precision = new Map(LEVELS.map((level) => [level, precisionRows(input, settings, level)] as const));
+  const input = await readPrecision(engine, model);
+  const precision = new Map(
+    LEVELS.map((level) => [level, precisionRows(model.catalogue.all, input, settings, level)] as const),
+  );
   await fillThresholds(engine, precision);
   return { precision };
 };

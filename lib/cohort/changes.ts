@@ -1,8 +1,7 @@
-import { measureById } from '../measures/catalogue';
 import type { Measure } from '../measures/measure';
 import { CHANGE_COLUMNS, changeRowFrom } from './change-row-from';
+import type { CohortModel } from './model';
 import type { Ask } from './question';
-import type { GradeMasks } from './rules-in-force';
 import { changeRows } from './sql/change-sql';
 import type { ChangeRow } from './types/change-row';
 import type { CohortFilter, Purpose } from './types/filter';
@@ -17,13 +16,13 @@ interface ChangesOptions {
 /** Every pair of one value under a filter, by client and date. */
 export const changesOf = async (
   ask: Ask,
+  model: CohortModel,
   filter: CohortFilter,
-  masks: GradeMasks,
   options: ChangesOptions,
 ): Promise<readonly ChangeRow[]> => {
-  const measure = options.measure ?? measureById(filter.measure);
-  const sql = `WITH ${changeRows(measure)}
+  const measure = options.measure ?? model.catalogue.measure(filter.measure);
+  const sql = `WITH ${changeRows(measure, model)}
 SELECT ${CHANGE_COLUMNS} FROM change_rows AS r JOIN clients AS c ON c.client_key = r.client_key
 ORDER BY c.client_id, r.to_date, r.from_date, r.program, r.to_no, r.from_no`;
-  return (await ask(sql, filter, options)).map((row) => changeRowFrom(row, measure, masks));
+  return (await ask(sql, filter, options)).map((row) => changeRowFrom(row, measure, model.masks));
 };

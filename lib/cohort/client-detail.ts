@@ -1,10 +1,9 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
-import { measureById, MEASURES } from '../measures/catalogue';
 import { changesOf } from './changes';
 import { clientVisitFrom, clientVisitsQuery } from './client-visits';
+import type { CohortModel } from './model';
 import type { Ask } from './question';
-import type { GradeMasks } from './rules-in-force';
 import type { ChangeRow } from './types/change-row';
 import type { ClientDetail, ClientEnrolment, ClientVisit } from './types/client-detail';
 import type { CohortFilter } from './types/filter';
@@ -37,24 +36,30 @@ const enrolmentFrom = (row: Row): ClientEnrolment => ({
 });
 
 /** Values that no visit of the client holds, with the inputs that are nowhere recorded. */
-const missingFrom = (visits: readonly ClientVisit[], latest: readonly ChangeRow[]): ClientDetail['missing'] =>
-  MEASURES.filter(
-    (measure) =>
-      measure.group !== 'composition-exported' &&
-      measure.id !== 'phase_angle_exported' &&
-      !latest.some((row) => row.measure === measure.id) &&
-      !visits.some((visit) => visit.values[measure.id] !== undefined),
-  ).map((measure) => ({
-    measure: measure.id as (typeof MEASURES)[number]['id'] & CohortFilter['measure'],
-    needs: measure.inputs,
-  }));
+const missingFrom = (
+  { catalogue }: CohortModel,
+  visits: readonly ClientVisit[],
+  latest: readonly ChangeRow[],
+): ClientDetail['missing'] =>
+  catalogue.measures
+    .filter(
+      (measure) =>
+        measure.group !== 'composition-exported' &&
+        measure.id !== 'phase_angle_exported' &&
+        !latest.some((row) => row.measure === measure.id) &&
+        !visits.some((visit) => visit.values[measure.id] !== undefined),
+    )
+    .map((measure) => ({
+      measure: measure.id as CohortFilter['measure'],
+      needs: measure.inputs,
+    }));
 
 /** Everything that one client's page shows. Filters on people do not apply: the client was chosen. */
 export const clientDetailOf = async (
   ask: Ask,
+  model: CohortModel,
   clientKey: number,
   filter: CohortFilter,
-  masks: GradeMasks,
   signal?: AbortSignal,
 ): Promise<ClientDetail | undefined> => {
   const alone: CohortFilter = { measure: filter.measure, level: filter.level, comparable: filter.comparable };
@@ -63,15 +68,15 @@ export const clientDetailOf = async (
   if (person === undefined) return undefined;
   const sexes = await ask(sexesQuery, alone, options);
   const enrolments = await ask(enrolmentsQuery, alone, options);
-  const visits = (await ask(clientVisitsQuery, alone, options)).map(clientVisitFrom);
-  const chosen = measureById(filter.measure);
+  const visits = (await ask(clientVisitsQuery(model), alone, options)).map((row) => clientVisitFrom(row, model));
+  const chosen = model.catalogue.measure(filter.measure);
   const pairs = [
-    ...(await changesOf(ask, alone, masks, { purpose: 'baseline-latest', measure: chosen, ...options })),
-    ...(await changesOf(ask, alone, masks, { purpose: 'consecutive', measure: chosen, ...options })),
+    ...(await changesOf(ask, model, alone, { purpose: 'baseline-latest', measure: chosen, ...options })),
+    ...(await changesOf(ask, model, alone, { purpose: 'consecutive', measure: chosen, ...options })),
   ];
   const latestChanges: ChangeRow[] = [];
-  for (const measure of MEASURES) {
-    latestChanges.push(...(await changesOf(ask, alone, masks, { purpose: 'baseline-latest', measure, ...options })));
+  for (const measure of model.catalogue.measures) {
+    latestChanges.push(...(await changesOf(ask, model, alone, { purpose: 'baseline-latest', measure, ...options })));
   }
   return {
     clientKey,
@@ -86,6 +91,6 @@ export const clientDetailOf = async (
     visits,
     pairs,
     latestChanges,
-    missing: missingFrom(visits, latestChanges),
+    missing: missingFrom(model, visits, latestChanges),
   };
 };

@@ -1,22 +1,42 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
-import { ALL_MEASURES } from '../measures/catalogue';
+import type { Catalogue } from '../measures/catalogue';
+import type { Equation } from '../measures/equation';
+import { guardBit } from '../measures/guard';
+import type { Measure } from '../measures/measure';
+import { outsideConditions } from './sql/outside-equation-sql';
 import type { RuleId } from '../measures/comparability-rule';
 import { DEFAULT_RULES } from '../measures/default-rules';
-import { BASES } from './basis';
+import type { CohortModel } from './model';
 import { guardsIn } from './reasons';
 import { ruleBit } from './rules-in-force';
 import type { ClientVisit, ConditionState } from './types/client-detail';
 
+const regressed = ({ all }: Catalogue): readonly (Measure & { readonly equation: Equation })[] =>
+  all.filter((measure): measure is Measure & { readonly equation: Equation } => measure.equation !== undefined);
+
+/** Per equation in force: the guards that say a visit lies outside its group, as a mask. */
+const outsideColumns = (catalogue: Catalogue): string =>
+  [...new Map(regressed(catalogue).map(({ equation }) => [equation.quantity, equation])).values()]
+    .map(
+      (equation) =>
+        `${
+          outsideConditions(equation, 'v')
+            .map(({ code, when }) => `(CASE WHEN ${when} THEN ${String(guardBit(code))} ELSE 0 END)`)
+            .join(' | ') || '0'
+        } AS outside_${equation.quantity}`,
+    )
+    .join(', ');
+
 /** All visits of the filter's client, each graded against the baseline of the enrolment that counts now. */
-export const clientVisitsQuery = `WITH current_enrolment AS (
+export const clientVisitsQuery = ({ catalogue, bases }: CohortModel): string => `WITH current_enrolment AS (
   SELECT e.client_key, e.enrolment_no, e.baseline_no, ROW_NUMBER() OVER (
     PARTITION BY e.client_key ORDER BY e.active DESC, e.program_start DESC NULLS LAST, e.enrolment_no) AS place
   FROM enrolments AS e
 )
 SELECT v.visit_no, v.visit_date, v.visit_purpose, v.site, v.device, v.electrode_position, v.posture, v.side, v.readings,
   v.broken, v.unknown, v.by_procedure, v.not_recorded, v.guards, v.in_series, g.grade_rank, e.baseline_no,
-  ${BASES.map((basis) => `v.${basis.column}`).join(', ')}, ${ALL_MEASURES.map((measure) => `v.${measure.id}`).join(', ')}
+  ${bases.list.map((basis) => `v.${basis.column}`).join(', ')}, ${outsideColumns(catalogue)}, ${catalogue.all.map((measure) => `v.${measure.id}`).join(', ')}
 FROM visits AS v
 CROSS JOIN filter AS f
 JOIN current_enrolment AS e ON e.client_key = v.client_key AND e.place = 1
@@ -39,7 +59,7 @@ const stateOf = (row: Row, rule: RuleId): ConditionState => {
 };
 
 /** One row of `clientVisitsQuery` as the typed answer. */
-export const clientVisitFrom = (row: Row): ClientVisit => {
+export const clientVisitFrom = (row: Row, { catalogue }: CohortModel): ClientVisit => {
   const graded = row['grade_rank'] !== null && Number(row['visit_no']) > Number(row['baseline_no'] ?? Infinity);
   return {
     visit: Number(row['visit_no']),
@@ -51,10 +71,13 @@ export const clientVisitFrom = (row: Row): ClientVisit => {
     posture: text(row, 'posture'),
     readings: Number(row['readings']),
     values: Object.fromEntries(
-      ALL_MEASURES.flatMap(({ id }) => (row[id] === null || row[id] === undefined ? [] : [[id, Number(row[id])]])),
+      catalogue.all.flatMap(({ id }) => (row[id] === null || row[id] === undefined ? [] : [[id, Number(row[id])]])),
     ),
     conditions: Object.fromEntries(CONDITIONS.map((rule) => [rule.id, stateOf(row, rule.id)])),
     guards: guardsIn(Number(row['guards'])),
+    outsideEquation: Object.fromEntries(
+      regressed(catalogue).map(({ id, equation }) => [id, guardsIn(Number(row[`outside_${equation.quantity}`] ?? 0))]),
+    ),
     ...(graded ? { comparableWithBaseline: GRADES[Number(row['grade_rank'])] ?? 'no' } : {}),
   };
 };

@@ -1,10 +1,10 @@
 import type { IsoDate } from '../core/iso-date';
 import { daysBetween } from '../core/iso-date';
 import type { Row } from '../engine/types';
-import { measureById } from '../measures/catalogue';
 import type { MeasureId } from '../measures/measure-id';
 import { beyondThreshold } from '../stats/beyond-threshold';
 import { changeRowFrom } from './change-row-from';
+import type { CohortModel } from './model';
 import type { Ask } from './question';
 import { guardsIn } from './reasons';
 import type { GradeMasks } from './rules-in-force';
@@ -36,8 +36,7 @@ const AGAIN_ORDER: readonly AgainReason[] = [
 
 interface Context {
   readonly asOf: IsoDate;
-  readonly lean: MeasureId;
-  readonly masks: GradeMasks;
+  readonly model: CohortModel;
   readonly precision: readonly PrecisionRow[];
 }
 
@@ -83,14 +82,14 @@ const confirmed = (row: Row, change: ChangeRow, context: Context): boolean => {
   if (row['step_rank'] === null || number(row, 'step_rank') > number(row, 'rank_limit')) return false;
   const excess =
     number(row, 'before_value') - change.valueFrom - number(row, 'per_kg') * number(row, 'before_weight_change');
-  return fallsBeyond(excess, lscFor(context.precision, context.lean, change.kFrom, number(row, 'before_k')));
+  return fallsBeyond(excess, lscFor(context.precision, context.model.lean, change.kFrom, number(row, 'before_k')));
 };
 
 const part = (row: Row, name: string, lsc: number | null): { change: number; lsc: number | null } | null =>
   row[name] === null || row[name] === undefined ? null : { change: number(row, name), lsc };
 
 const candidateFrom = (row: Row, context: Context, strips: ReadonlyMap<number, readonly StripPoint[]>): Candidate => {
-  const change = changeRowFrom(row, measureById(context.lean), context.masks);
+  const change = changeRowFrom(row, context.model.catalogue.measure(context.model.lean), context.model.masks);
   const expected = number(row, 'per_kg') * number(row, 'weight_change');
   const excess = change.change - expected;
   const lsc = (measure: string): number | null => lscFor(context.precision, measure, change.kFrom, change.kTo);
@@ -115,7 +114,7 @@ const candidateFrom = (row: Row, context: Context, strips: ReadonlyMap<number, r
     strip: (strips.get(change.clientKey) ?? []).filter((point) => point.date <= change.to).slice(-STRIP_LENGTH),
   };
   const notWeightAlone =
-    !WEIGHT_TERM.has(context.lean) ||
+    !WEIGHT_TERM.has(context.model.lean) ||
     row['without_weight_direction'] === null ||
     number(row, 'without_weight_direction') === -1;
   // Without a weight at both ends nothing can be expected of a program that expects by weight: nobody is listed by it.
@@ -174,7 +173,7 @@ const againRow = (candidate: Candidate, why: AgainReason): MeasureAgainRow => {
 };
 
 const byErrorAlone = (checked: number, context: Context, level: number): ContactLists['byErrorAlone'] => {
-  const lean = context.precision.find((entry) => entry.measure === context.lean);
+  const lean = context.precision.find((entry) => entry.measure === context.model.lean);
   if (lean === undefined || lean.changedPer100 === null || lean.tier > 2) return null;
   const [low, high] = lean.changedPer100;
   return { about: (checked * (1 - level / 100)) / 2, from: (checked * low) / 200, to: (checked * high) / 200 };
@@ -191,14 +190,14 @@ export const contactsOf = async (
   context: Context,
   signal?: AbortSignal,
 ): Promise<ContactLists> => {
-  const rows = await ask(contactCandidatesQuery(context.lean), filter, { signal });
+  const rows = await ask(contactCandidatesQuery(context.model), filter, { signal });
   const strips = stripsByClient(
-    await ask(stripQuery(context.lean), filter, { signal }),
+    await ask(stripQuery(context.model), filter, { signal }),
     filter.comparable === 'strict' ? 1 : filter.comparable === 'caution' ? 2 : 3,
   );
   const candidates = rows.map((row) => candidateFrom(row, context, strips));
   const again = candidates.flatMap((candidate) => {
-    const why = whyAgain(candidate, context.masks);
+    const why = whyAgain(candidate, context.model.masks);
     return why === undefined ? [] : [againRow(candidate, why)];
   });
   const listedAgain = new Set(again.map((row) => row.clientKey));

@@ -6,8 +6,9 @@ import { clientDetailOf } from './client-detail';
 import { contactsOf } from './contacts';
 import { clientListOf, indicesOf } from './people';
 import { programRowsOf } from './program-rows';
+import { listedMeasures } from './listed-measures';
+import { cohortModel } from './model';
 import { createAsk } from './question';
-import { gradeMasks, rulesInForce } from './rules-in-force';
 import { createSerial } from '../core/serial';
 import type { Settings } from './settings';
 import { summaryOf } from './summary';
@@ -19,26 +20,25 @@ import { vectorsOf } from './vectors';
  * questions on them. As-of is the latest accepted visit's date unless another day is asked for.
  */
 export const createCohort = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<Cohort> => {
-  const { precision } = await buildTables(engine, settings, asOf);
-  const masks = gradeMasks(rulesInForce(settings));
-  const summary = await summaryOf(engine, settings, masks, asOf);
+  const model = cohortModel(settings);
+  const { precision } = await buildTables(engine, settings, model, asOf);
+  const summary = await summaryOf(engine, settings, model, asOf);
   const ask = createAsk(engine, createSerial());
   const precisionAt: Cohort['precision'] = (level) => precision.get(level) ?? [];
   return {
+    catalogue: model.catalogue,
+    lean: model.lean,
+    ...listedMeasures(model, summary),
+    guards: (id) => model.guards(model.catalogue.measure(id)),
     summary,
     precision: precisionAt,
-    changes: (filter, purpose, signal) => changesOf(ask, filter, masks, { purpose, signal }),
-    programs: (filter, purpose, signal) => programRowsOf(ask, filter, purpose, signal),
-    vectors: (filter, signal) => vectorsOf(ask, filter, signal),
-    indices: (filter, signal) => indicesOf(ask, filter, signal),
+    changes: (filter, purpose, signal) => changesOf(ask, model, filter, { purpose, signal }),
+    programs: (filter, purpose, signal) => programRowsOf(ask, model, filter, purpose, signal),
+    vectors: (filter, signal) => vectorsOf(ask, model, filter, signal),
+    indices: (filter, signal) => indicesOf(ask, model, filter, signal),
     contacts: (filter, signal) =>
-      contactsOf(
-        ask,
-        filter,
-        { asOf, lean: settings.leanMeasure, masks, precision: precisionAt(filter.level) },
-        signal,
-      ),
+      contactsOf(ask, filter, { asOf, model, precision: precisionAt(filter.level) }, signal),
     clients: (filter, signal) => clientListOf(ask, filter, signal),
-    client: (clientKey, filter, signal) => clientDetailOf(ask, clientKey, filter, masks, signal),
+    client: (clientKey, filter, signal) => clientDetailOf(ask, model, clientKey, filter, signal),
   };
 };

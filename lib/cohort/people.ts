@@ -1,15 +1,12 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
-import { guardMask, guardsOf } from '../measures/guard';
-import { measureById } from '../measures/catalogue';
+import { guardMask } from '../measures/guard';
 import { doubleLiteral } from '../measures/compile-sql';
+import { outsidePath } from './sql/outside-equation-sql';
+import type { CohortModel } from './model';
 import type { Ask } from './question';
 import type { ClientListRow, IndexPoint } from './types/cohort-summary';
 import type { CohortFilter } from './types/filter';
-
-const FFMI = measureById('ffmi');
-const STOPPED = String(guardMask(guardsOf(FFMI).stop));
-const [LOW, HIGH] = (FFMI.equation?.population.bmi ?? [16, 34]).map(doubleLiteral);
 
 const FILTERED = `(f.program IS NULL OR e.program = f.program) AND (f.site IS NULL OR v.site = f.site)
   AND (f.sex IS NULL OR v.sex = f.sex) AND (f.age_from IS NULL OR v.completed_age >= f.age_from)
@@ -32,14 +29,18 @@ CROSS JOIN filter AS f
 WHERE ${FILTERED}
 ORDER BY c.client_id`;
 
-const indicesQuery = `SELECT c.client_key, c.client_id, e.program, v.sex, v.visit_date, v.ffmi, v.fmi,
-  CASE WHEN v.bmi < ${LOW ?? ''} OR v.bmi > ${HIGH ?? ''} THEN 1 ELSE 0 END AS held
+const indicesQuery = ({ catalogue, guards }: CohortModel): string => {
+  const ffmi = catalogue.measure('ffmi');
+  const [low, high] = ffmi.equation?.population.bmi ?? [16, 34];
+  return `SELECT c.client_key, c.client_id, e.program, v.sex, v.visit_date, v.ffmi, v.fmi,
+  CASE WHEN v.bmi < ${doubleLiteral(Math.max(16, low))} OR v.bmi > ${doubleLiteral(Math.min(34, high))} THEN 1 ELSE 0 END AS held
 FROM enrolment_latest AS e
 JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = e.latest_index
 JOIN clients AS c ON c.client_key = e.client_key
 CROSS JOIN filter AS f
-WHERE v.guards & ${STOPPED} = 0 AND ${FILTERED}
+WHERE v.guards & ${String(guardMask(guards(ffmi).stop))} = 0 AND NOT (${outsidePath(ffmi, 'v')}) AND ${FILTERED}
 ORDER BY e.program, c.client_id`;
+};
 
 const text = (row: Row, name: string): string | null => (row[name] === null ? null : String(row[name]));
 
@@ -63,8 +64,13 @@ export const clientListOf = async (
   }));
 
 /** FFMI and FMI of every enrolment's latest visit that holds them and that no guard stops. */
-export const indicesOf = async (ask: Ask, filter: CohortFilter, signal?: AbortSignal): Promise<readonly IndexPoint[]> =>
-  (await ask(indicesQuery, filter, { signal })).map((row) => ({
+export const indicesOf = async (
+  ask: Ask,
+  model: CohortModel,
+  filter: CohortFilter,
+  signal?: AbortSignal,
+): Promise<readonly IndexPoint[]> =>
+  (await ask(indicesQuery(model), filter, { signal })).map((row) => ({
     clientKey: Number(row['client_key']),
     client: String(row['client_id']),
     program: String(row['program']),

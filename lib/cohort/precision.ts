@@ -1,5 +1,4 @@
 import type { Row } from '../engine/types';
-import { ALL_MEASURES } from '../measures/catalogue';
 import type { Measure } from '../measures/measure';
 import { changedPer100 } from '../stats/changed-per-100';
 import { precisionRange } from '../stats/precision-range';
@@ -136,6 +135,10 @@ const precisionRow = (measure: Measure, input: PrecisionInput, settings: Setting
   };
 };
 
-/** The error of every value of the catalogue, the supporting ones included, at one level. */
-export const precisionRows = (input: PrecisionInput, settings: Settings, level: Level): readonly PrecisionRow[] =>
-  ALL_MEASURES.map((measure) => precisionRow(measure, input, settings, level));
+/** The error of every value in force, the supporting ones included, at one level. */
+export const precisionRows = (
+  measures: readonly Measure[],
+  input: PrecisionInput,
+  settings: Settings,
+  level: Level,
+): readonly PrecisionRow[] => measures.map((measure) => precisionRow(measure, input, settings, level));

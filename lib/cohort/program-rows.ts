@@ -1,6 +1,6 @@
 import type { Row } from '../engine/types';
-import { measureById } from '../measures/catalogue';
 import { meanInterval } from '../stats/mean-interval';
+import type { CohortModel } from './model';
 import type { Ask } from './question';
 import { changeRows } from './sql/change-sql';
 import type { CohortFilter, Purpose } from './types/filter';
@@ -11,7 +11,10 @@ const count = (when: string, name: string): string => `COUNT(*) FILTER (WHERE ${
 const TAKES_PART = 'admitted = 1 AND guard_kind < 2';
 
 /** Sums per program: means first, then squares about them. */
-const programQuery = (filter: CohortFilter): string => `WITH ${changeRows(measureById(filter.measure))},
+const programQuery = (
+  model: CohortModel,
+  filter: CohortFilter,
+): string => `WITH ${changeRows(model.catalogue.measure(filter.measure), model)},
 means AS (
   SELECT program, COUNT(*) AS n_comparable, AVG(change) AS mean_change FROM change_rows WHERE ${TAKES_PART} GROUP BY program
 ),
@@ -81,8 +84,9 @@ const programRow = (row: Row, filter: CohortFilter, purpose: Purpose): ProgramRo
 /** Outcome of every program for the filter's value, by name: counts, mean change with its 95 % t interval. */
 export const programRowsOf = async (
   ask: Ask,
+  model: CohortModel,
   filter: CohortFilter,
   purpose: Purpose,
   signal?: AbortSignal,
 ): Promise<readonly ProgramRow[]> =>
-  (await ask(programQuery(filter), filter, { purpose, signal })).map((row) => programRow(row, filter, purpose));
+  (await ask(programQuery(model, filter), filter, { purpose, signal })).map((row) => programRow(row, filter, purpose));

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { parseIsoDate } from '../core/iso-date';
 import { RULE_IDS } from '../measures/comparability-rule';
 import { MEASURE_IDS } from '../measures/measure-id';
+import { ownEquationSchema } from '../measures/own-equation';
 
 const isoDate = z.string().refine((text) => parseIsoDate(text) !== undefined, 'not a date YYYY-MM-DD');
 const measureId = z.enum(MEASURE_IDS);
@@ -30,6 +31,39 @@ const enteredErrorSchema = z.strictObject({
   betweenDaySd: z.number().positive(),
   df: z.number().int().min(1),
 });
+
+const equationId = z.string().min(1);
+
+/** Which equation computes which quantity (null: none), and what a clinic switched on or entered itself. */
+const methodsSchema = z.strictObject({
+  equations: z.strictObject({
+    ffm: equationId,
+    smm: equationId.nullable(),
+    asm: equationId.nullable(),
+    tbw: equationId.nullable(),
+    ecw: equationId.nullable(),
+    ree: equationId.nullable(),
+  }),
+  /** Equations from memory that the clinic checked against the paper and switched on. */
+  switchedOn: z.array(equationId),
+  /** Resistivity and reactivity from circumferences, whose factors are from memory. */
+  geometryCorrected: z.boolean(),
+  ownEquations: z.array(ownEquationSchema),
+});
+
+const DEFAULT_METHODS: z.infer<typeof methodsSchema> = {
+  equations: {
+    ffm: 'ffm-kyle-2001',
+    smm: 'smm-janssen-2000',
+    asm: null,
+    tbw: null,
+    ecw: null,
+    ree: 'ree-mifflin-1990',
+  },
+  switchedOn: [],
+  geometryCorrected: false,
+  ownEquations: [],
+};
 
 const answerSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('same-client'), ids: z.array(z.string()).min(1), client: z.string() }),
@@ -98,6 +132,9 @@ export const settingsSchema = z.strictObject({
     ])
     .default({ kind: 'own', alwaysT: false }),
   answers: z.array(answerSchema).default([]),
+  methods: methodsSchema.default(DEFAULT_METHODS),
+  /** Readings outside the group that an equation was made for: marked, or left without a result. */
+  outsideEquation: z.enum(['mark', 'exclude']).default('mark'),
 });
 
 export type Settings = z.infer<typeof settingsSchema>;

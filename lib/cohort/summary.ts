@@ -1,9 +1,8 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Engine, Row } from '../engine/types';
-import { measureById } from '../measures/catalogue';
 import { DEFAULT_RULES } from '../measures/default-rules';
-import { basisOf } from './basis';
-import { ruleBit, type GradeMasks } from './rules-in-force';
+import type { CohortModel } from './model';
+import { ruleBit } from './rules-in-force';
 import type { Settings } from './settings';
 import type { CohortSummary, ConditionCoverage } from './types/cohort-summary';
 import type { ComparableSetting } from './types/filter';
@@ -44,15 +43,15 @@ const openingOf = (pairs: Readonly<Record<ComparableSetting, number>>): Comparab
 export const summaryOf = async (
   engine: Engine,
   settings: Settings,
-  masks: GradeMasks,
+  model: CohortModel,
   asOf: IsoDate,
 ): Promise<CohortSummary> => {
-  const lean = basisOf(measureById(settings.leanMeasure));
+  const lean = model.bases.of(model.catalogue.measure(model.lean));
   const [totals] = await engine.query(`SELECT COUNT(*) AS visits, CAST(SUM(readings) AS INTEGER) AS readings,
   COUNT(DISTINCT client_key) AS clients, MIN(visit_date) AS first_visit,
   COUNT(*) FILTER (WHERE visit_date >= p.monday) AS since_monday,
-  COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(masks.no)} = 0 AND guards = 0) AS usable,
-  COUNT(r_h) AS with_impedance,
+  COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(model.masks.no)} = 0 AND guards = 0) AS usable,
+  COUNT(r_h) AS with_impedance, COUNT(ffm_exported) AS with_exported,
   COUNT(*) FILTER (WHERE posture = 'standing') AS standing, COUNT(*) FILTER (WHERE posture = 'lying') AS lying
 FROM visits CROSS JOIN params AS p`);
   const [coverageRow] = await engine.query(coverageQuery);
@@ -82,6 +81,7 @@ FROM pairs WHERE purpose = 1 AND bases & ${String(1 << lean.index)} <> 0`);
     coverage,
     conditionsKnown: coverage.some((entry) => entry.recorded + entry.byProcedure > 0),
     hasImpedance: count(totals, 'with_impedance') > 0,
+    hasExportedComposition: count(totals, 'with_exported') > 0,
     pairsBySetting,
     openingSetting: settings.comparable ?? openingOf(pairsBySetting),
     posture: postureOf(totals),

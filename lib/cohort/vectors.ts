@@ -7,6 +7,7 @@ import { hotellingPaired } from '../stats/hotelling-paired';
 import { hotellingTwoSample } from '../stats/hotelling-two-sample';
 import { hotellingUnequal } from '../stats/hotelling-unequal';
 import { predictionFactor } from '../stats/prediction-factor';
+import type { CohortModel } from './model';
 import type { Ask } from './question';
 import { groupSumsQuery, pairedSumsQuery, referenceSumsQuery, vectorPointsQuery } from './sql/vectors-sql';
 import type { CohortFilter } from './types/filter';
@@ -112,11 +113,16 @@ const referenceOf = (row: Row): VectorReference => {
 };
 
 /** Vectors of the clients' latest visits, their groups, the tests between and within them, and the own reference. */
-export const vectorsOf = async (ask: Ask, filter: CohortFilter, signal?: AbortSignal): Promise<VectorAnalysis> => {
-  const groups = await ask(groupSumsQuery, filter, { signal });
-  const paired = await ask(pairedSumsQuery, filter, { signal });
-  const reference = await ask(referenceSumsQuery, filter, { signal });
-  const points = await ask(vectorPointsQuery, filter, { signal });
+export const vectorsOf = async (
+  ask: Ask,
+  model: CohortModel,
+  filter: CohortFilter,
+  signal?: AbortSignal,
+): Promise<VectorAnalysis> => {
+  const groups = await ask(groupSumsQuery(model), filter, { signal });
+  const paired = await ask(pairedSumsQuery(model), filter, { signal });
+  const reference = await ask(referenceSumsQuery(model), filter, { signal });
+  const points = await ask(vectorPointsQuery(model), filter, { signal });
   return {
     groups: groups.map(groupOf),
     paired: paired.map(pairedOf),

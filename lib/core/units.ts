@@ -1,5 +1,5 @@
 /** UCUM codes used by the project. UCUM's ohm is `Ohm`; a year is `a`. */
-export type Ucum = 'kg' | 'kg/m2' | 'cm' | 'm' | 'Ohm' | 'Ohm/m' | 'cm2/Ohm' | 'deg' | '%' | 'L' | 'kcal/d' | 'a' | '1';
+export type Ucum = 'kg' | 'kg/m2' | 'cm' | 'm' | 'Ohm' | 'Ohm/m' | 'cm2/Ohm' | 'Ohm.cm' | 'm2' | 'deg' | '%' | 'L' | 'kcal/d' | 'a' | '1';
 
 /** What a person wants to read; files and exports always keep SI and UCUM. */
 export interface UnitPreference {
@@ -27,6 +27,8 @@ const SHOWN: Readonly<Record<Ucum, string>> = {
   Ohm: 'Ω',
   'Ohm/m': 'Ω/m',
   'cm2/Ohm': 'cm²/Ω',
+  'Ohm.cm': 'Ω·cm',
+  m2: 'm²',
   deg: '°',
   '%': '%',
   L: 'L',

@@ -1,10 +1,12 @@
 import { measureNames } from '../core/messages/en/measure-names';
-import type { Ucum } from '../core/units';
+import { citationLine } from './citation';
 import { equationExpression, type Equation, type Verification } from './equation';
 import { FFM_KYLE_2001 } from './equations/ffm-kyle-2001';
 import { SMM_JANSSEN_2000 } from './equations/smm-janssen-2000';
+import { equationNotation } from './equation-notation';
 import {
   angleDegrees,
+  choose,
   constant,
   difference,
   input,
@@ -16,8 +18,43 @@ import {
 } from './expression';
 import type { InputId } from './input-id';
 import { inputsOf } from './inputs-of';
-import type { Measure, MeasureGroup, MeasureParts } from './measure';
-import { MEASURE_IDS, SUPPORT_IDS, type AnyMeasureId, type MeasureId } from './measure-id';
+import { coefficientsOf, splitsIntoParts } from './linear-parts';
+import type { Measure, MeasureParts } from './measure';
+import { MEASURE_FACTS } from './measure-facts';
+import type { AnyMeasureId, MeasureId } from './measure-id';
+
+/** Which equation computes which quantity; null: not computed here. */
+export interface EquationsInForce {
+  readonly ffm: Equation;
+  readonly smm: Equation | null;
+  readonly asm: Equation | null;
+  readonly tbw: Equation | null;
+  readonly ecw: Equation | null;
+  /** Vectors corrected by circumferences: from memory, so a clinic switches them on. */
+  readonly geometryCorrected: boolean;
+}
+
+/** Before a clinic chooses. Nothing from memory stands here. */
+export const DEFAULT_EQUATIONS: EquationsInForce = {
+  ffm: FFM_KYLE_2001,
+  smm: SMM_JANSSEN_2000,
+  asm: null,
+  tbw: null,
+  ecw: null,
+  geometryCorrected: false,
+};
+
+/** The values that are followed, with the equations in force. */
+export interface Catalogue {
+  readonly equations: EquationsInForce;
+  /** The values that lists, files and the command line show, in order. */
+  readonly measures: readonly Measure[];
+  /** Those and the values that only explain others. */
+  readonly all: readonly Measure[];
+  /** Throws where the value is not followed: ask `follows` first where that can be. */
+  readonly measure: (id: AnyMeasureId) => Measure;
+  readonly follows: (id: AnyMeasureId) => boolean;
+}
 
 const heightMetres = quotient(input('height_cm'), constant(100));
 const perHeight = (value: Expression): Expression => quotient(value, heightMetres);
@@ -27,10 +64,7 @@ const weight = input('weight_kg');
 const resistance = input('r_ohm');
 const reactance = input('xc_ohm');
 const impedance = squareRoot(sum(product(resistance, resistance), product(reactance, reactance)));
-const fatFreeMass = equationExpression(FFM_KYLE_2001);
-const fatMass = difference(weight, fatFreeMass);
-const skeletalMuscle = equationExpression(SMM_JANSSEN_2000);
-const weightTerm = FFM_KYLE_2001.terms.find((term) => term.regressor === 'weight');
+const bodyMassIndex = perHeightSquared(weight);
 
 interface Details {
   readonly notation: string;
@@ -41,124 +75,168 @@ interface Details {
   readonly verification?: Verification;
 }
 
-const define = (
-  id: AnyMeasureId,
-  unit: Ucum,
-  decimals: number,
-  group: MeasureGroup,
-  formula: Expression,
-  details: Details,
-): Measure => ({
+const define = (id: AnyMeasureId, formula: Expression, details: Details): Measure => ({
   id,
   name: measureNames[id].name,
-  unit,
-  decimals,
-  group,
+  ...MEASURE_FACTS[id],
   formula,
   inputs: inputsOf(formula),
-  source: details.equation?.source ?? 'definition',
+  source: details.equation === undefined ? 'definition' : citationLine(details.equation.citation),
   verification: details.equation?.verification ?? 'definition',
   ...details,
 });
 
-const recorded = (
-  id: MeasureId,
-  unit: Ucum,
-  decimals: number,
-  group: MeasureGroup,
-  column: InputId,
-  notation: string,
-) =>
-  define(id, unit, decimals, group, input(column), {
-    notation,
-    recordedAs: column,
-    source: 'as recorded in the export',
-  });
-
-const parts = (sign: 1 | -1, weightCoefficient: 0 | 1, index: boolean): MeasureParts => ({
-  sign,
-  weightCoefficient,
-  perHeightSquared: index,
-});
+const recorded = (id: MeasureId, column: InputId, notation: string): Measure =>
+  define(id, input(column), { notation, recordedAs: column, source: 'as recorded in the export' });
 
 const INDEX_SOURCE = 'Schutz Y et al. Int J Obes 2002;26:953–960 (FFMI + FMI = BMI, read in the abstract)';
 
-const ALL: readonly Measure[] = [
-  recorded('weight', 'kg', 1, 'weight', 'weight_kg', 'W'),
-  define('bmi', 'kg/m2', 1, 'bmi', perHeightSquared(weight), { notation: 'W / H²' }),
-  recorded('r', 'Ohm', 1, 'electrical', 'r_ohm', 'R'),
-  recorded('xc', 'Ohm', 1, 'electrical', 'xc_ohm', 'Xc'),
-  define('z', 'Ohm', 1, 'electrical', impedance, { notation: '√(R² + Xc²)' }),
-  define('phase_angle', 'deg', 2, 'electrical', angleDegrees(reactance, resistance), { notation: 'atan(Xc / R)' }),
-  define('r_h', 'Ohm/m', 1, 'electrical', perHeight(resistance), { notation: 'R / H' }),
-  define('xc_h', 'Ohm/m', 1, 'electrical', perHeight(reactance), { notation: 'Xc / H' }),
-  define('h2_r', 'cm2/Ohm', 1, 'electrical', quotient(product(input('height_cm'), input('height_cm')), resistance), {
-    notation: 'H² / R',
-  }),
-  define('ffm', 'kg', 1, 'composition', fatFreeMass, {
-    notation: '−4.104 + 0.518·H²/R + 0.231·W + 0.130·Xc + 4.229·sex',
-    equation: FFM_KYLE_2001,
-    parts: parts(1, 0, false),
-  }),
-  define('fm', 'kg', 1, 'composition', fatMass, {
-    notation: 'W − FFM',
-    equation: FFM_KYLE_2001,
-    parts: parts(-1, 1, false),
-  }),
-  define('fat_percent', '%', 1, 'composition', quotient(product(constant(100), fatMass), weight), {
-    notation: '100·FM / W',
-    equation: FFM_KYLE_2001,
-  }),
-  define('ffmi', 'kg/m2', 1, 'composition', perHeightSquared(fatFreeMass), {
-    notation: 'FFM / H²',
-    equation: FFM_KYLE_2001,
-    parts: parts(1, 0, true),
-    source: `${FFM_KYLE_2001.source}; ${INDEX_SOURCE}`,
-  }),
-  define('fmi', 'kg/m2', 1, 'composition', perHeightSquared(fatMass), {
-    notation: 'FM / H²',
-    equation: FFM_KYLE_2001,
-    parts: parts(-1, 1, true),
-    source: `${FFM_KYLE_2001.source}; ${INDEX_SOURCE}`,
-  }),
-  define('smm', 'kg', 1, 'composition', skeletalMuscle, {
-    notation: '5.102 + 0.401·H²/R + 3.825·sex − 0.071·age',
-    equation: SMM_JANSSEN_2000,
-    parts: parts(1, 0, false),
-  }),
-  define('smi', 'kg/m2', 1, 'composition', perHeightSquared(skeletalMuscle), {
-    notation: 'SMM / H²',
-    equation: SMM_JANSSEN_2000,
-    parts: parts(1, 0, true),
-  }),
-  recorded('ffm_exported', 'kg', 1, 'composition-exported', 'ffm_kg', 'FFM, as exported'),
-  recorded('fm_exported', 'kg', 1, 'composition-exported', 'fm_kg', 'FM, as exported'),
-  recorded('smm_exported', 'kg', 1, 'composition-exported', 'smm_kg', 'SMM, as exported'),
-  recorded('tbw_exported', 'L', 1, 'composition-exported', 'tbw_l', 'TBW, as exported'),
-  recorded('ecw_exported', 'L', 1, 'composition-exported', 'ecw_l', 'ECW, as exported'),
-  recorded('phase_angle_exported', 'deg', 1, 'electrical', 'phase_angle_deg', 'phase angle, as exported'),
-  define('z_h', 'Ohm/m', 1, 'electrical', perHeight(impedance), { notation: '√(R² + Xc²) / H' }),
-  define(
-    'ffm_without_weight',
-    'kg',
-    1,
-    'composition',
-    difference(fatFreeMass, product(constant(weightTerm?.coefficient ?? 0), weight)),
-    { notation: 'FFM − 0.231·W', equation: FFM_KYLE_2001 },
-  ),
+const partsOf = (
+  equation: Equation,
+  sign: 1 | -1,
+  weightCoefficient: 0 | 1,
+  index: boolean,
+): { readonly parts?: MeasureParts } =>
+  splitsIntoParts(equation) ? { parts: { sign, weightCoefficient, perHeightSquared: index } } : {};
+
+/** Litres and kilograms as the equation gives them. */
+const computed = (id: MeasureId, equation: Equation): Measure =>
+  define(id, equationExpression(equation), {
+    notation: equationNotation(equation),
+    equation,
+    ...partsOf(equation, 1, 0, false),
+  });
+
+const index = (id: MeasureId, of: string, equation: Equation): Measure =>
+  define(id, perHeightSquared(equationExpression(equation)), {
+    notation: `${of} / H²`,
+    equation,
+    ...partsOf(equation, 1, 0, true),
+  });
+
+const MEASURED: readonly Measure[] = [
+  recorded('weight', 'weight_kg', 'W'),
+  define('bmi', bodyMassIndex, { notation: 'W / H²' }),
+  recorded('waist', 'waist_cm', 'waist'),
+  define('waist_height', quotient(input('waist_cm'), input('height_cm')), { notation: 'waist / H' }),
+  recorded('r', 'r_ohm', 'R'),
+  recorded('xc', 'xc_ohm', 'Xc'),
+  define('z', impedance, { notation: '√(R² + Xc²)' }),
+  define('phase_angle', angleDegrees(reactance, resistance), { notation: 'atan(Xc / R)' }),
+  define('r_h', perHeight(resistance), { notation: 'R / H' }),
+  define('xc_h', perHeight(reactance), { notation: 'Xc / H' }),
+  define('h2_r', quotient(product(input('height_cm'), input('height_cm')), resistance), { notation: 'H² / R' }),
 ];
 
-const BY_ID = new Map<AnyMeasureId, Measure>(ALL.map((measure) => [measure.id, measure]));
+const EXPORTED: readonly Measure[] = [
+  recorded('ffm_exported', 'ffm_kg', 'FFM, as exported'),
+  recorded('fm_exported', 'fm_kg', 'FM, as exported'),
+  recorded('smm_exported', 'smm_kg', 'SMM, as exported'),
+  recorded('tbw_exported', 'tbw_l', 'TBW, as exported'),
+  recorded('ecw_exported', 'ecw_l', 'ECW, as exported'),
+  recorded('phase_angle_exported', 'phase_angle_deg', 'phase angle, as exported'),
+];
 
-/** The catalogue entry of a value. */
-export const measureById = (id: AnyMeasureId): Measure => {
-  const found = BY_ID.get(id);
-  if (found === undefined) throw new Error(`the catalogue holds no ${id}`);
-  return found;
+const squared = (of: InputId): Expression => product(input(of), input(of));
+
+/** A = 0.45·arm² + 0.10·waist² + 0.45·calf², each over 4π (cm²); L = 1.1·H (cm). */
+const areaPerLength = quotient(
+  sum(
+    product(constant(0.45 / (4 * Math.PI)), squared('arm_cm')),
+    product(constant(0.1 / (4 * Math.PI)), squared('waist_cm')),
+    product(constant(0.45 / (4 * Math.PI)), squared('calf_cm')),
+  ),
+  product(constant(1.1), input('height_cm')),
+);
+
+const SPECIFIC_SOURCE =
+  'Marini E et al. J Nutr Health Aging 2013;17:515–521 (weights of the segments and the length factor from memory; the use of arm, waist and calf read in Saragat B et al. Exp Gerontol 2014;50:52–56)';
+
+const geometryCorrected: readonly Measure[] = [
+  define('r_specific', product(resistance, areaPerLength), {
+    notation: 'R · A / L, A = (0.45·arm² + 0.10·waist² + 0.45·calf²) / 4π, L = 1.1·H',
+    source: SPECIFIC_SOURCE,
+    verification: 'from-memory',
+  }),
+  define('xc_specific', product(reactance, areaPerLength), {
+    notation: 'Xc · A / L, A = (0.45·arm² + 0.10·waist² + 0.45·calf²) / 4π, L = 1.1·H',
+    source: SPECIFIC_SOURCE,
+    verification: 'from-memory',
+  }),
+];
+
+const fatFree = (equation: Equation): readonly Measure[] => {
+  const fatFreeMass = equationExpression(equation);
+  const fatMass = difference(weight, fatFreeMass);
+  const source = `${citationLine(equation.citation)}; ${INDEX_SOURCE}`;
+  return [
+    computed('ffm', equation),
+    define('fm', fatMass, { notation: 'W − FFM', equation, ...partsOf(equation, -1, 1, false) }),
+    define('fat_percent', quotient(product(constant(100), fatMass), weight), { notation: '100·FM / W', equation }),
+    { ...index('ffmi', 'FFM', equation), source },
+    define('fmi', perHeightSquared(fatMass), {
+      notation: 'FM / H²',
+      equation,
+      source,
+      ...partsOf(equation, -1, 1, true),
+    }),
+  ];
 };
 
-/** The values that lists, files and the command line know, in order. */
-export const MEASURES: readonly Measure[] = MEASURE_IDS.map(measureById);
+const appendicular = (equation: Equation): readonly Measure[] => [
+  computed('asm', equation),
+  index('asmi', 'ASM', equation),
+  define('asm_bmi', quotient(equationExpression(equation), bodyMassIndex), { notation: 'ASM / BMI', equation }),
+];
 
-/** Those and the values that only explain others. */
-export const ALL_MEASURES: readonly Measure[] = [...MEASURES, ...SUPPORT_IDS.map(measureById)];
+const weightTerm = (equation: Equation): Expression => {
+  const { F, M } = coefficientsOf(equation, 'weight');
+  return product(
+    F === M
+      ? constant(M)
+      : choose(
+          { when: [{ input: 'sex_male', from: 1 }], then: constant(M) },
+          { when: [{ input: 'sex_male', below: 1 }], then: constant(F) },
+        ),
+    weight,
+  );
+};
+
+const support = (equation: Equation): readonly Measure[] => [
+  define('z_h', perHeight(impedance), { notation: '√(R² + Xc²) / H' }),
+  define('ffm_without_weight', difference(equationExpression(equation), weightTerm(equation)), {
+    notation: 'FFM − its weight term',
+    equation,
+  }),
+];
+
+/** The catalogue with these equations in force. */
+export const catalogueFor = (equations: EquationsInForce): Catalogue => {
+  const { ffm, smm, asm, tbw, ecw } = equations;
+  const measures = [
+    ...MEASURED,
+    ...(equations.geometryCorrected ? geometryCorrected : []),
+    ...fatFree(ffm),
+    ...(smm === null ? [] : [computed('smm', smm), index('smi', 'SMM', smm)]),
+    ...(asm === null ? [] : appendicular(asm)),
+    ...(tbw === null ? [] : [computed('tbw', tbw)]),
+    ...(ecw === null ? [] : [computed('ecw', ecw)]),
+    ...EXPORTED,
+  ];
+  const all = [...measures, ...support(ffm)];
+  const byId = new Map<AnyMeasureId, Measure>(all.map((measure) => [measure.id, measure]));
+  return {
+    equations,
+    measures,
+    all,
+    measure: (id) => {
+      const found = byId.get(id);
+      if (found === undefined) throw new Error(`the catalogue in force holds no ${id}`);
+      return found;
+    },
+    follows: (id) => byId.has(id),
+  };
+};
+
+/** The catalogue before a clinic chooses. */
+export const DEFAULT_CATALOGUE: Catalogue = catalogueFor(DEFAULT_EQUATIONS);

@@ -1,4 +1,4 @@
-import type { Expression } from './expression';
+import type { Condition, Expression } from './expression';
 
 /** A number as a DOUBLE literal that DuckDB and PostgreSQL read alike. */
 export const doubleLiteral = (value: number): string => {
@@ -6,6 +6,13 @@ export const doubleLiteral = (value: number): string => {
   const literal = /e/i.test(text) ? text.toUpperCase() : `${text}E0`;
   return value < 0 ? `(${literal})` : literal;
 };
+
+const conditionSql = ({ input, from, below }: Condition): string =>
+  [
+    `${input} IS NOT NULL`,
+    ...(from === undefined ? [] : [`${input} >= ${doubleLiteral(from)}`]),
+    ...(below === undefined ? [] : [`${input} < ${doubleLiteral(below)}`]),
+  ].join(' AND ');
 
 /**
  * An expression as SQL text of the subset that DuckDB and PostgreSQL share. Columns are named like the inputs and
@@ -31,5 +38,11 @@ export const compileExpression = (expression: Expression): string => {
     }
     case 'angle_degrees':
       return `(ATAN2(${compileExpression(expression.y)}, ${compileExpression(expression.x)}) * 180E0 / PI())`;
+    case 'choose':
+      return `(CASE ${expression.cases
+        .map(
+          ({ when, then }) => `WHEN ${when.map(conditionSql).join(' AND ') || 'TRUE'} THEN ${compileExpression(then)}`,
+        )
+        .join(' ')} END)`;
   }
 };

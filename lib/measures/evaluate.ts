@@ -1,4 +1,4 @@
-import type { Expression } from './expression';
+import type { Condition, Expression } from './expression';
 import type { Inputs } from './input-id';
 
 const fold = (of: readonly Expression[], inputs: Inputs, start: number, step: (a: number, b: number) => number) => {
@@ -9,6 +9,11 @@ const fold = (of: readonly Expression[], inputs: Inputs, start: number, step: (a
     total = step(total, value);
   }
   return total;
+};
+
+const holds = ({ input, from, below }: Condition, inputs: Inputs): boolean => {
+  const value = inputs[input];
+  return value !== undefined && (from === undefined || value >= from) && (below === undefined || value < below);
 };
 
 /**
@@ -43,6 +48,10 @@ export const evaluate = (expression: Expression, inputs: Inputs): number | undef
       const y = evaluate(expression.y, inputs);
       const x = evaluate(expression.x, inputs);
       return y === undefined || x === undefined ? undefined : (Math.atan2(y, x) * 180) / Math.PI;
+    }
+    case 'choose': {
+      const chosen = expression.cases.find(({ when }) => when.every((condition) => holds(condition, inputs)));
+      return chosen === undefined ? undefined : evaluate(chosen.then, inputs);
     }
   }
 };

@@ -19,9 +19,18 @@ export const GUARD_CODES = [
   'mostly_weight_term',
   'fits_less_water',
   'fits_cell_mass',
+  'sex_outside_equation',
 ] as const;
 
 export type GuardCode = (typeof GUARD_CODES)[number];
+
+/** Whether readings outside the group that an equation was made for are only marked, or left without a result. */
+export type OutsideEquation = 'mark' | 'exclude';
+
+export type Guards = Readonly<Record<'stop' | 'hold' | 'note', readonly GuardCode[]>>;
+
+/** The guards that say a reading lies outside an equation's group and are notes by default. */
+const OUTSIDE: readonly GuardCode[] = ['age_outside_equation', 'sex_outside_equation', 'lying_equation_standing'];
 
 /** The bit of a guard in a visit's or a pair's mask. */
 export const guardBit = (code: GuardCode): number => 1 << GUARD_CODES.indexOf(code);
@@ -32,12 +41,15 @@ const ALWAYS_STOP: readonly GuardCode[] = ['pregnancy', 'under_18'];
  * Which guards stop, hold or only note a value: pregnancy and growth stop everything; fluid and dialysis stop
  * composition, computed or exported; a body that differs from what an equation assumes stops all but weight; a body
  * mass index outside the equation's group holds what it computes, outside 16–34 (ESPEN, Clin Nutr 2004;23:1430–1453)
- * also what the device exported.
+ * also what the device exported. Other readings outside the equation's group are marked, or held where the clinic excludes
+ * them.
  */
-export const guardsOf = (measure: Measure): Readonly<Record<'stop' | 'hold' | 'note', readonly GuardCode[]>> => {
+export const guardsOf = (measure: Pick<Measure, 'group' | 'equation'>, outside: OutsideEquation = 'mark'): Guards => {
   switch (measure.group) {
     case 'weight':
       return { stop: ALWAYS_STOP, hold: [], note: ['fast_weight_loss'] };
+    case 'waist':
+      return { stop: ALWAYS_STOP, hold: [], note: [] };
     case 'bmi':
       return { stop: [...ALWAYS_STOP, 'body_geometry'], hold: [], note: ['fast_weight_loss'] };
     case 'electrical':
@@ -51,13 +63,13 @@ export const guardsOf = (measure: Measure): Readonly<Record<'stop' | 'hold' | 'n
     case 'composition':
       return {
         stop: [...ALWAYS_STOP, 'body_geometry', 'fluid', 'dialysis', 'not_the_equations_path'],
-        hold:
-          measure.equation?.population.bmi === undefined
-            ? ['bmi_outside_16_34']
-            : ['bmi_outside_16_34', 'bmi_outside_equation'],
+        hold: [
+          'bmi_outside_16_34',
+          ...(measure.equation?.population.bmi === undefined ? [] : (['bmi_outside_equation'] as const)),
+          ...(outside === 'exclude' ? OUTSIDE : []),
+        ],
         note: [
-          'age_outside_equation',
-          'lying_equation_standing',
+          ...(outside === 'exclude' ? [] : OUTSIDE),
           'fast_weight_loss',
           'mostly_weight_term',
           'fits_less_water',

@@ -12,6 +12,9 @@ export const INPUT_IDS = [
   'tbw_l',
   'ecw_l',
   'phase_angle_deg',
+  'waist_cm',
+  'arm_cm',
+  'calf_cm',
 ] as const;
 
 /** `sex_male` is the equations' sex coding: 1 for M, 0 for F. */

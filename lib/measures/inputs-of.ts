@@ -26,6 +26,12 @@ const collect = (expression: Expression, found: Set<InputId>): void => {
     case 'angle_degrees':
       collect(expression.y, found);
       collect(expression.x, found);
+      return;
+    case 'choose':
+      for (const { when, then } of expression.cases) {
+        for (const condition of when) found.add(condition.input);
+        collect(then, found);
+      }
   }
 };
 

@@ -1,7 +1,9 @@
-/** The values that Driftline follows, in the order in which they are listed. */
+/** The values that Driftline knows, in the order in which they are listed. Which are followed, the catalogue in force says. */
 export const MEASURE_IDS = [
   'weight',
   'bmi',
+  'waist',
+  'waist_height',
   'r',
   'xc',
   'z',
@@ -9,6 +11,8 @@ export const MEASURE_IDS = [
   'r_h',
   'xc_h',
   'h2_r',
+  'r_specific',
+  'xc_specific',
   'ffm',
   'fm',
   'fat_percent',
@@ -16,6 +20,11 @@ export const MEASURE_IDS = [
   'fmi',
   'smm',
   'smi',
+  'asm',
+  'asmi',
+  'asm_bmi',
+  'tbw',
+  'ecw',
   'ffm_exported',
   'fm_exported',
   'smm_exported',

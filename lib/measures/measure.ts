@@ -5,10 +5,10 @@ import type { InputId } from './input-id';
 import type { AnyMeasureId } from './measure-id';
 
 /**
- * What a guard looks at: weight and BMI; the electrical values; composition computed here; composition and phase angle
+ * What a guard looks at: weight, BMI and waist; the electrical values; composition computed here; composition and phase angle
  * as the device exported them.
  */
-export type MeasureGroup = 'weight' | 'bmi' | 'electrical' | 'composition' | 'composition-exported';
+export type MeasureGroup = 'weight' | 'bmi' | 'waist' | 'electrical' | 'composition' | 'composition-exported';
 
 /** A value that Driftline follows, as data. */
 export interface Measure {

@@ -1,6 +1,6 @@
 import type { ComparableSetting, CohortFilter, Level, Purpose } from '../cohort/types/filter';
 import type { MeasureId } from '../measures/measure-id';
-import { changePart, importPart, precisionPart, programPart, vectorsPart } from './document-rows';
+import { changePart, importPart, methodPart, precisionPart, programPart, vectorsPart } from './document-rows';
 import type { OpenedFiles } from './open-files';
 
 export interface DocumentOptions {
@@ -54,6 +54,8 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   const precision = (cohort?.precision(options.level) ?? []).filter((row) => wanted.has(row.measure));
   yield `{"import": ${JSON.stringify(importPart(plan))},\n`;
   yield `"as_of": ${JSON.stringify(cohort?.summary.asOf ?? null)}, "level": ${String(options.level)}, "setting": "${options.comparable}",\n`;
+  const methods = cohort?.catalogue.measures.filter(({ id }) => wanted.has(id)) ?? [];
+  yield `"methods": ${JSON.stringify(methods.map(methodPart))},\n`;
   yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n"changes": [`;
   yield* arrayItems(changes());
   yield '],\n"programs": [';

@@ -1,4 +1,5 @@
 import { docsCodebook, docsColumns } from './docs-columns';
+import { docsEquations } from './docs-equations';
 import { docsMeasures } from './docs-measures';
 import { withGenerated, type GeneratedBlock } from './with-generated';
 
@@ -11,6 +12,7 @@ interface DocsPage {
 const README: readonly GeneratedBlock[] = [
   { name: 'columns', heading: '## Visit export', text: docsColumns },
   { name: 'measures', heading: '## Values', text: docsMeasures },
+  { name: 'equations', heading: '## Equations', text: docsEquations },
 ];
 
 const CODEBOOK: readonly GeneratedBlock[] = [

@@ -1,3 +1,4 @@
+import type { Measure } from '../measures/measure';
 import type { ChangeRow, Reason } from '../cohort/types/change-row';
 import type { PrecisionRow } from '../cohort/types/precision-row';
 import type { ProgramRow } from '../cohort/types/program-row';
@@ -77,6 +78,17 @@ export const precisionPart = (row: PrecisionRow) => ({
   changed_per_100: row.changedPer100,
   form: row.form,
   provisional: row.provisional,
+});
+
+/** Where a value comes from: formula, equation with its version, source and how far that was read. */
+export const methodPart = ({ id, unit, notation, source, verification, equation }: Measure) => ({
+  measure: id,
+  unit,
+  formula: notation,
+  equation: equation?.id ?? null,
+  equation_version: equation?.version ?? null,
+  source,
+  verification,
 });
 
 /** A pregnancy is never named in a file that leaves the clinic's screen: its stop has a neutral code there. */

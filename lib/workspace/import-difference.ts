@@ -15,7 +15,7 @@ export interface Standing {
 /** How a clinic's lists stand under its own settings, everybody taken together. */
 export const standingOf = async (cohort: Cohort, settings: Settings, signal?: AbortSignal): Promise<Standing> => {
   const filter: CohortFilter = {
-    measure: settings.leanMeasure,
+    measure: cohort.lean,
     level: settings.level,
     comparable: settings.comparable ?? cohort.summary.openingSetting,
   };

@@ -1,11 +1,17 @@
+import { cohortModel } from '../cohort/model';
+import type { Settings } from '../cohort/settings';
 import { err, ok, type Result } from '../core/result';
-import { MEASURE_IDS, type MeasureId } from '../measures/measure-id';
+import type { MeasureId } from '../measures/measure-id';
 
-/** The values that were asked for by id, all where none was; the error names the ids that exist. */
-export const measuresFrom = (ids: readonly string[] | undefined): Result<readonly MeasureId[], string> => {
-  if (ids === undefined) return ok(MEASURE_IDS);
-  const known = new Set<string>(MEASURE_IDS);
+/** The values that were asked for by id, all that these settings follow where none was; the error names those there are. */
+export const measuresFrom = (
+  ids: readonly string[] | undefined,
+  settings: Settings,
+): Result<readonly MeasureId[], string> => {
+  const followed = cohortModel(settings).catalogue.measures.map(({ id }) => id as MeasureId);
+  if (ids === undefined) return ok(followed);
+  const known = new Set<string>(followed);
   const unknown = ids.find((id) => !known.has(id));
-  if (unknown !== undefined) return err(`there is no value “${unknown}”; there are ${MEASURE_IDS.join(', ')}`);
-  return ok(MEASURE_IDS.filter((id) => ids.includes(id)));
+  if (unknown !== undefined) return err(`there is no value “${unknown}”; there are ${followed.join(', ')}`);
+  return ok(followed.filter((id) => ids.includes(id)));
 };

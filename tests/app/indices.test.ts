@@ -70,6 +70,7 @@ describe('the index chart', () => {
       values: { ffmi: 16 + number, fmi: 8 },
       conditions: {},
       guards: [],
+      outsideEquation: {},
       ...more,
     });
     const client: ClientDetail = {

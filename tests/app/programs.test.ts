@@ -7,11 +7,11 @@ import type { PrecisionRow } from '../../lib/cohort/types/precision-row';
 import type { ProgramRow } from '../../lib/cohort/types/program-row';
 import { createFormatters } from '../../lib/core/formatters';
 import { programs } from '../../lib/core/messages/en/programs';
-import { measureById } from '../../lib/measures/catalogue';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 
 const f = createFormatters();
 const words = programs(f);
-const ffm = measureById('ffm');
+const ffm = DEFAULT_CATALOGUE.measure('ffm');
 
 const row = (
   program: string,

@@ -5,11 +5,11 @@ import { repositioningAlone } from '../../app/(workspace)/repeatability/repositi
 import type { PrecisionRow } from '../../lib/cohort/types/precision-row';
 import { createFormatters } from '../../lib/core/formatters';
 import { repeatability } from '../../lib/core/messages/en/repeatability';
-import { measureById } from '../../lib/measures/catalogue';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 
 const f = createFormatters();
 const words = repeatability(f);
-const ffm = measureById('ffm');
+const ffm = DEFAULT_CATALOGUE.measure('ffm');
 
 const row = (more: Partial<PrecisionRow>): PrecisionRow => ({
   measure: 'ffm',

@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
-import { MEASURE_IDS, type MeasureId } from '../../lib/measures/measure-id';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
+import type { MeasureId } from '../../lib/measures/measure-id';
 import { cohortOf, filterFor, reading, sharedClinics, without, type Cells } from './small-clinic';
 
 const clinics = sharedClinics();
@@ -12,9 +13,11 @@ beforeAll(async () => {
 });
 afterAll(() => engine.close());
 
+const FOLLOWED = DEFAULT_CATALOGUE.measures.map(({ id }) => id as MeasureId);
 const START = '2025-01-06';
 const LATER = '2025-06-06';
 const EXPORTED: Cells = {
+  waist_cm: '90.0',
   ffm_kg: '58.0',
   fm_kg: '22.0',
   smm_kg: '28.0',
@@ -41,7 +44,7 @@ const caught = (kind: 'stop' | 'hold', code: string, from: Cells, to: Cells): Ca
     { ...reading('a', START), ...EXPORTED, ...from },
     { ...reading('a', LATER), ...EXPORTED, ...to },
   ]);
-  const pairs = MEASURE_IDS.map(
+  const pairs = FOLLOWED.map(
     (measure) => [measure, asked.pairs(measure, 'baseline-latest', { comparable: 'all' })] as const,
   );
   return () => {
@@ -67,7 +70,7 @@ const atEitherEndAndBoth = (
 };
 
 const inOrder = (...ids: readonly (readonly MeasureId[])[]): readonly MeasureId[] =>
-  MEASURE_IDS.filter((id) => ids.flat().includes(id));
+  FOLLOWED.filter((id) => ids.flat().includes(id));
 
 describe('stops at one end, at the other and at both', () => {
   const fluids = [
@@ -112,8 +115,8 @@ describe('stops at one end, at the other and at both', () => {
     const stopped = atEitherEndAndBoth('stop', code, cells);
     test(`${what} stops every value`, () => {
       const [base, , both] = stopped();
-      expect(base).toEqual(MEASURE_IDS);
-      expect(both).toEqual(MEASURE_IDS);
+      expect(base).toEqual(FOLLOWED);
+      expect(both).toEqual(FOLLOWED);
     });
   }
 

@@ -3,7 +3,7 @@ import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
 import type { Settings } from '../../lib/cohort/settings';
 import type { Cohort } from '../../lib/cohort/types/cohort';
-import { MEASURE_IDS } from '../../lib/measures/measure-id';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 import { cohortOf, errorStudy, latestOf, precisionOf, reading, type Cells } from './small-clinic';
 
 let engine: Engine;
@@ -57,7 +57,7 @@ describe('the published between-day error', () => {
   });
 
   test('says nothing of any other value, and why', async () => {
-    const others = MEASURE_IDS.filter((id) => !['r', 'z', 'r_h'].includes(id));
+    const others = DEFAULT_CATALOGUE.measures.map(({ id }) => id).filter((id) => !['r', 'z', 'r_h'].includes(id));
     expect(others.map((id) => [precisionOf(cohort, id).tier, precisionOf(cohort, id).why])).toEqual(
       others.map(() => [6, 'not-published']),
     );

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { COLUMNS } from '../../lib/import/columns';
-import { MEASURES } from '../../lib/measures/catalogue';
+import { MEASURE_IDS } from '../../lib/measures/measure-id';
 import { docsTable } from '../../lib/workspace/docs-table';
 import { DOCS_PAGES } from '../../lib/workspace/docs-pages';
 import { withGenerated } from '../../lib/workspace/with-generated';
@@ -25,7 +25,7 @@ describe('a page with generated blocks', () => {
       expect(readMe).toContain(`| \`${name}\` `);
       expect(codebook).toContain(`| \`${name}\` `);
     }
-    for (const { id } of MEASURES) expect(readMe).toContain(`| \`${id}\` `);
+    for (const id of MEASURE_IDS) expect(readMe).toContain(`| \`${id}\` `);
   });
 
   test('keeps what stands around a block, and changes nothing the second time', () => {

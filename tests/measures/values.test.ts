@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { measureById } from '../../lib/measures/catalogue';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 import { evaluate } from '../../lib/measures/evaluate';
 import type { Inputs } from '../../lib/measures/input-id';
 import type { AnyMeasureId } from '../../lib/measures/measure-id';
@@ -11,7 +11,7 @@ const M: Inputs = { weight_kg: 80, height_cm: 178, age_years: 40, sex_male: 1, r
 const F: Inputs = { weight_kg: 65, height_cm: 165, age_years: 45, sex_male: 0, r_ohm: 580, xc_ohm: 55 };
 
 const value = (id: AnyMeasureId, inputs: Inputs): number => {
-  const result = evaluate(measureById(id).formula, inputs);
+  const result = evaluate(DEFAULT_CATALOGUE.measure(id).formula, inputs);
   if (result === undefined) throw new Error(`${id} is unknown`);
   return result;
 };
@@ -102,16 +102,16 @@ describe('a value that cannot be computed', () => {
     ['phase_angle', 'xc_ohm'],
     ['z', 'r_ohm'],
   ])('%s without %s is unknown', (id, missing) => {
-    expect(evaluate(measureById(id).formula, { ...M, [missing]: undefined })).toBeUndefined();
+    expect(evaluate(DEFAULT_CATALOGUE.measure(id).formula, { ...M, [missing]: undefined })).toBeUndefined();
   });
 
   test('a height or a resistance of zero gives nothing, not infinity', () => {
-    expect(evaluate(measureById('bmi').formula, { ...M, height_cm: 0 })).toBeUndefined();
-    expect(evaluate(measureById('ffm').formula, { ...M, r_ohm: 0 })).toBeUndefined();
+    expect(evaluate(DEFAULT_CATALOGUE.measure('bmi').formula, { ...M, height_cm: 0 })).toBeUndefined();
+    expect(evaluate(DEFAULT_CATALOGUE.measure('ffm').formula, { ...M, r_ohm: 0 })).toBeUndefined();
   });
 
   test('skeletal muscle needs no weight, fat-free mass no age', () => {
-    expect(measureById('smm').inputs).toEqual(['height_cm', 'r_ohm', 'age_years', 'sex_male']);
-    expect(measureById('ffm').inputs).toEqual(['weight_kg', 'height_cm', 'r_ohm', 'xc_ohm', 'sex_male']);
+    expect(DEFAULT_CATALOGUE.measure('smm').inputs).toEqual(['height_cm', 'r_ohm', 'age_years', 'sex_male']);
+    expect(DEFAULT_CATALOGUE.measure('ffm').inputs).toEqual(['weight_kg', 'height_cm', 'r_ohm', 'xc_ohm', 'sex_male']);
   });
 });

@@ -1,7 +1,7 @@
 import type { Cohort } from '../../lib/cohort/types/cohort';
 import type { CohortFilter, Purpose } from '../../lib/cohort/types/filter';
 import type { Engine, Row } from '../../lib/engine/types';
-import { MEASURE_IDS, type MeasureId } from '../../lib/measures/measure-id';
+import type { MeasureId } from '../../lib/measures/measure-id';
 
 const PURPOSES: readonly Purpose[] = ['baseline-latest', 'consecutive'];
 
@@ -72,7 +72,7 @@ export const answersOf = async (cohort: Cohort): Promise<Readonly<Record<string,
   const programs: unknown[] = [];
   const changes: unknown[] = [];
   for (const purpose of PURPOSES) {
-    for (const measure of MEASURE_IDS) programs.push(...(await cohort.programs(filterOf(measure), purpose)));
+    for (const measure of cohort.listed) programs.push(...(await cohort.programs(filterOf(measure), purpose)));
     for (const measure of CHANGED) changes.push(...(await cohort.changes(filterOf(measure), purpose)));
   }
   const narrow = filterOf('ffm', { level: 80, comparable: 'strict', sex: 'F', ageFrom: 30, ageTo: 70 });

@@ -5,7 +5,7 @@ import type { ChangeRow } from '../../lib/cohort/types/change-row';
 import type { IsoDate } from '../../lib/core/iso-date';
 import { addDays } from '../../lib/core/iso-date';
 import { openNodeEngine } from '../../lib/engine/node';
-import { MEASURES } from '../../lib/measures/catalogue';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 import { filterOf } from './answers-of';
 import { demoSettings, importBytes } from './demo-clinic';
 
@@ -78,7 +78,7 @@ const changesFrom = async (clients: readonly Client[]): Promise<readonly ChangeR
     await importBytes(engine, 'visits.csv', new TextEncoder().encode(text));
     const cohort = await createCohort(engine, demoSettings, '2026-12-31' as IsoDate);
     const rows: ChangeRow[] = [];
-    for (const { id, parts } of MEASURES) {
+    for (const { id, parts } of DEFAULT_CATALOGUE.measures) {
       if (parts === undefined) continue;
       rows.push(...(await cohort.changes({ ...filterOf('ffm'), measure: id as 'ffm' }, 'consecutive')));
     }

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openNodeEngine } from '../../lib/engine/node';
 import { openPostgresEngine } from '../../lib/engine/postgres';
 import type { Engine } from '../../lib/engine/types';
-import { ALL_MEASURES } from '../../lib/measures/catalogue';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 import { compileExpression } from '../../lib/measures/compile-sql';
 import { evaluate } from '../../lib/measures/evaluate';
 import { INPUT_IDS, type Inputs } from '../../lib/measures/input-id';
@@ -39,7 +39,9 @@ const reading: fc.Arbitrary<Inputs> = fc
     Object.fromEntries(INPUT_IDS.flatMap((id, index) => (cells[index] === undefined ? [] : [[id, cells[index]]]))),
   );
 
-const columns = ALL_MEASURES.map((measure) => `${compileExpression(measure.formula)} AS ${measure.id}`).join(', ');
+const columns = DEFAULT_CATALOGUE.all
+  .map((measure) => `${compileExpression(measure.formula)} AS ${measure.id}`)
+  .join(', ');
 
 const agree = async (engine: Engine, runs: number): Promise<number> => {
   let known = 0;
@@ -57,7 +59,7 @@ const agree = async (engine: Engine, runs: number): Promise<number> => {
       const rows = await engine.query(`SELECT ${columns} FROM inputs ORDER BY row_no`);
       expect(rows).toHaveLength(ROWS);
       readings.forEach((inputs, index) => {
-        for (const { id, formula } of ALL_MEASURES) {
+        for (const { id, formula } of DEFAULT_CATALOGUE.all) {
           const [here, there] = [evaluate(formula, inputs), rows[index]?.[id] ?? undefined];
           if (here === undefined || there === undefined) {
             expect(there, id).toBe(here);

@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { cohortModel } from '../../lib/cohort/model';
 import { createCohort } from '../../lib/cohort/create-cohort';
 import { settingsSchema } from '../../lib/cohort/settings';
 import { contactCandidatesQuery, stripQuery } from '../../lib/cohort/sql/contacts-sql';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
-import { MEASURE_IDS } from '../../lib/measures/measure-id';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
+import type { MeasureId } from '../../lib/measures/measure-id';
 import { answersOf } from './answers-of';
 import { demoSettings, importBytes } from './demo-clinic';
 import { forbiddenIn, FORBIDDEN, wordsIn } from './portable-subset';
@@ -35,7 +37,10 @@ beforeAll(async () => {
   await createCohort(engine, severe, asOf);
   await answersOf(await createCohort(engine, demoSettings, asOf));
   for (const text of texts) spoken.add(text);
-  for (const measure of MEASURE_IDS) spoken.add(contactCandidatesQuery(measure)).add(stripQuery(measure));
+  for (const { id: leanMeasure } of DEFAULT_CATALOGUE.measures as readonly { readonly id: MeasureId }[]) {
+    const model = cohortModel({ ...demoSettings, leanMeasure });
+    spoken.add(contactCandidatesQuery(model)).add(stripQuery(model));
+  }
 });
 
 afterAll(async () => {
@@ -48,7 +53,7 @@ describe('every text that the pipeline speaks', () => {
     for (const table of ['clients', 'reading_values', 'visits', 'enrolments', 'pairs', 'study_visits']) {
       expect([...spoken].some((text) => text.startsWith(`CREATE OR REPLACE TABLE ${table} AS`))).toBe(true);
     }
-    for (const measure of MEASURE_IDS) {
+    for (const { id: measure } of DEFAULT_CATALOGUE.measures) {
       expect([...spoken].some((text) => text.includes(`a.${measure} AS value_from`))).toBe(true);
     }
   });

@@ -7,8 +7,8 @@ import type {
   LanePointState,
   TimeLanesData,
 } from '../../../lib/figures/time-lanes/data';
-import { guardsOf } from '../../../lib/measures/guard';
-import type { Measure } from '../../../lib/measures/measure';
+import type { Cohort } from '../../../lib/cohort/types/cohort';
+import type { GuardCode } from '../../../lib/measures/guard';
 import { RULE_IDS } from '../../../lib/measures/comparability-rule';
 import type { ValueWords } from '../../_state/use-value-words';
 import { currentChange } from './current-change';
@@ -25,15 +25,24 @@ const marks: Readonly<Record<ConditionState, ConditionMark | undefined>> = {
 export const followedVisits = (detail: ClientDetail): readonly ClientVisit[] =>
   detail.visits.filter(({ purpose }) => purpose === '' || purpose === 'routine' || purpose === 'repeat');
 
-const stateOf = (visit: ClientVisit, measure: Measure): LanePointState => {
-  const { stop, hold } = guardsOf(measure);
-  if (visit.guards.some((code) => stop.includes(code) || hold.includes(code))) return 'held';
+type Measure = ValueWords['measure'];
+type GuardsOf = Cohort['guards'];
+
+const codesOf = (visit: ClientVisit, { id }: Measure): readonly GuardCode[] => [
+  ...visit.guards,
+  ...(visit.outsideEquation[id] ?? []),
+];
+
+const stateOf = (visit: ClientVisit, measure: Measure, guardsOf: GuardsOf): LanePointState => {
+  const { stop, hold } = guardsOf(measure.id);
+  if (codesOf(visit, measure).some((code) => stop.includes(code) || hold.includes(code))) return 'held';
   return visit.comparableWithBaseline === 'no' ? 'not-comparable' : 'comparable';
 };
 
 /** An estimate at a stopped visit is not drawn; what was measured is, in grey. */
-const isStoppedEstimate = (visit: ClientVisit, measure: Measure): boolean =>
-  measure.group.startsWith('composition') && visit.guards.some((code) => guardsOf(measure).stop.includes(code));
+const isStoppedEstimate = (visit: ClientVisit, measure: Measure, guardsOf: GuardsOf): boolean =>
+  measure.group.startsWith('composition') &&
+  codesOf(visit, measure).some((code) => guardsOf(measure.id).stop.includes(code));
 
 const breakBefore = (
   visit: ClientVisit,
@@ -47,14 +56,24 @@ const breakBefore = (
   return changed.length === 0 ? undefined : changed.map((label) => words.breaks[label]).join(', ');
 };
 
-const laneOf = (detail: ClientDetail, visits: readonly ClientVisit[], words: ValueWords): LaneData => {
+const laneOf = (
+  detail: ClientDetail,
+  visits: readonly ClientVisit[],
+  words: ValueWords,
+  guardsOf: GuardsOf,
+): LaneData => {
   const { measure } = words;
   const change = currentChange(detail, measure.id);
   const points = visits.flatMap((visit) => {
     const value = visit.values[measure.id];
-    if (value === undefined || isStoppedEstimate(visit, measure)) return [];
+    if (value === undefined || isStoppedEstimate(visit, measure, guardsOf)) return [];
     return [
-      { key: `${measure.id}-${visit.visit}`, visitId: String(visit.visit), value, state: stateOf(visit, measure) },
+      {
+        key: `${measure.id}-${visit.visit}`,
+        visitId: String(visit.visit),
+        value,
+        state: stateOf(visit, measure, guardsOf),
+      },
     ];
   });
   return {
@@ -97,14 +116,19 @@ const conditionRows = (visits: readonly ClientVisit[], messages: Messages): read
 };
 
 /** One client's values over time with their error bands, breaks and conditions. */
-export const clientLanes = (detail: ClientDetail, lanes: readonly ValueWords[], messages: Messages): TimeLanesData => {
+export const clientLanes = (
+  detail: ClientDetail,
+  lanes: readonly ValueWords[],
+  messages: Messages,
+  guardsOf: GuardsOf,
+): TimeLanesData => {
   const visits = followedVisits(detail);
   return {
     visits: visits.map((visit, index) => {
       const changed = breakBefore(visit, visits[index - 1], messages.client);
       return { id: String(visit.visit), date: visit.date, ...(changed === undefined ? {} : { breakBefore: changed }) };
     }),
-    lanes: lanes.map((words) => laneOf(detail, visits, words)).filter((lane) => lane.points.length > 0),
+    lanes: lanes.map((words) => laneOf(detail, visits, words, guardsOf)).filter((lane) => lane.points.length > 0),
     conditions: conditionRows(visits, messages),
   };
 };

@@ -5,6 +5,7 @@ import { describeChangeTerms, tableChangeTerms } from '../../../lib/figures/chan
 import { drawChangeTerms } from '../../../lib/figures/change-terms/draw';
 import { buildChangeTerms } from '../../../lib/figures/change-terms/spec';
 import { FigureFrame } from '../../_ui/figure-frame';
+import { useSession } from '../../_state/workspace-provider';
 import { useWording } from '../contact/use-wording';
 
 const TERMS = ['weight', 'resistance', 'reactance', 'height', 'age'] as const;
@@ -12,10 +13,12 @@ const TERMS = ['weight', 'resistance', 'reactance', 'height', 'age'] as const;
 /** Where the change comes from: the exact parts of the equation, which sum to it. */
 export const ClientTermsFigure = ({ change }: { readonly change: ChangeRow }) => {
   const { messages, formatters, valueWords } = useWording();
+  const { cohort } = useSession();
   const words = messages.client;
   const value = valueWords(change.measure);
   const { terms } = change;
   if (terms === null) return null;
+  const { notation, source } = cohort.catalogue.measure(change.measure);
   const spec = buildChangeTerms(
     {
       title: value.title,
@@ -35,7 +38,7 @@ export const ClientTermsFigure = ({ change }: { readonly change: ChangeRow }) =>
           from: formatters.date(change.from),
           to: formatters.date(change.to),
         }),
-        caption: words.termsCaption({ notation: value.measure.notation, source: value.measure.source }),
+        caption: words.termsCaption({ notation, source }),
       }}
       draw={(theme) => drawChangeTerms(spec, theme)}
       alternative={describeChangeTerms(spec, messages.figures)}

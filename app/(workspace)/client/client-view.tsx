@@ -23,14 +23,17 @@ const keyOf = (row: ChangeRow): string =>
 export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
   const wording = useWording();
   const { filter } = useFilter();
-  const { messages, formatters, valueWords } = wording;
+  const { messages, formatters, valueWords, guardsOf } = wording;
   const words = messages.client;
   const measure = judgedMeasure(detail, filter.measure);
   const pairs = useMemo(
-    () => pairColumns(measure, { messages, formatters, valueWords }),
-    [measure, messages, formatters, valueWords],
+    () => pairColumns(measure, { messages, formatters, valueWords, guardsOf }),
+    [measure, messages, formatters, valueWords, guardsOf],
   );
-  const latest = useMemo(() => latestColumns({ messages, formatters, valueWords }), [messages, formatters, valueWords]);
+  const latest = useMemo(
+    () => latestColumns({ messages, formatters, valueWords, guardsOf }),
+    [messages, formatters, valueWords, guardsOf],
+  );
   const change = currentChange(detail, measure);
   return (
     <article className={styles.client}>

@@ -17,7 +17,10 @@ const sinceBaseline = (row: ChangeRow, wording: Wording): string => {
   const value = words.title;
   const date = formatters.date(row.from);
   if (row.result === null)
-    return sentences.guarded({ value, reasons: phrase(stoppingReasons(row.reasons, row.measure), wording) });
+    return sentences.guarded({
+      value,
+      reasons: phrase(stoppingReasons(row.reasons, wording.guardsOf(row.measure)), wording),
+    });
   const change = words.change(row.change);
   const [amount, lsc] = words.amounts(row.change, row.lsc ?? 0);
   switch (row.result) {

@@ -1,6 +1,7 @@
 import { daysBetween } from '../../../lib/core/iso-date';
 import type { Formatters } from '../../../lib/core/formatters';
 import type { Messages } from '../../../lib/core/messages/en';
+import type { Cohort } from '../../../lib/cohort/types/cohort';
 import type { ChangeRow } from '../../../lib/cohort/types/change-row';
 import type { ValueWords } from '../../_state/use-value-words';
 
@@ -9,6 +10,7 @@ export interface Wording {
   readonly messages: Messages;
   readonly formatters: Formatters;
   readonly valueWords: (id: ChangeRow['measure']) => ValueWords;
+  readonly guardsOf: Cohort['guards'];
 }
 
 /** *Fat-free mass ▼ down 2.7 kg since 8 September 2025 (12 weeks)*. */

@@ -20,7 +20,7 @@ interface ContactItemProps {
 
 /** One client of a list: who, a small strip of the last values, and a paragraph. */
 export const ContactItem = ({ clientKey, client, place, change, strip, children }: ContactItemProps) => {
-  const { settings } = useSession();
+  const { cohort } = useSession();
   return (
     <li className={styles.item}>
       <div className={styles.head}>
@@ -33,7 +33,7 @@ export const ContactItem = ({ clientKey, client, place, change, strip, children 
           </span>
         </div>
         <ValueStrip
-          measure={settings.leanMeasure}
+          measure={cohort.lean}
           points={strip}
           baseline={change?.valueFrom}
           leastSignificantChange={change?.lsc ?? undefined}

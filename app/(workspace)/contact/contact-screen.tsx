@@ -17,7 +17,7 @@ import { TalkToItem } from './talk-to-item';
 const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
   const { contact: words } = useMessages();
   const formatters = useFormatters();
-  const { settings } = useSession();
+  const { cohort } = useSession();
   const { filter } = useFilter();
   const valueWords = useValueWords();
   const talk = lists.talkTo.length;
@@ -34,7 +34,7 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
                 ? words.yieldUnknown({ checked: lists.checked })
                 : words.yield({ ...expected, checked: lists.checked, listed: talk })}
             </p>
-            <p>{words.made({ value: valueWords(settings.leanMeasure).name, level: filter.level })}</p>
+            <p>{words.made({ value: valueWords(cohort.lean).name, level: filter.level })}</p>
           </>
         }
       >

@@ -1,7 +1,5 @@
 import type { ChangeRow, Reason } from '../../../lib/cohort/types/change-row';
-import { GUARD_CODES, guardsOf } from '../../../lib/measures/guard';
-import { measureById } from '../../../lib/measures/catalogue';
-import type { AnyMeasureId } from '../../../lib/measures/measure-id';
+import { GUARD_CODES, type Guards } from '../../../lib/measures/guard';
 
 const guards: readonly Reason[] = GUARD_CODES;
 
@@ -18,8 +16,7 @@ export const saidReasons = (row: ChangeRow): readonly Reason[] =>
     : row.reasons.filter((reason) => !explaining.includes(reason));
 
 /** What stops or holds the value, in contrast to what is only said beside it. */
-export const stoppingReasons = (reasons: readonly Reason[], measure: AnyMeasureId): readonly Reason[] => {
-  const { stop, hold } = guardsOf(measureById(measure));
+export const stoppingReasons = (reasons: readonly Reason[], { stop, hold }: Guards): readonly Reason[] => {
   const stopping: readonly Reason[] = [...stop, ...hold];
   return reasons.filter((reason) => stopping.includes(reason));
 };

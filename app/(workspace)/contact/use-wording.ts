@@ -1,6 +1,7 @@
 'use client';
 
 import { useFormatters, useMessages } from '../../_state/language-provider';
+import { useSession } from '../../_state/workspace-provider';
 import { useValueWords } from '../../_state/use-value-words';
 import type { Wording } from './change-phrase';
 
@@ -9,4 +10,5 @@ export const useWording = (): Wording => ({
   messages: useMessages(),
   formatters: useFormatters(),
   valueWords: useValueWords(),
+  guardsOf: useSession().cohort.guards,
 });

@@ -1,7 +1,7 @@
 'use client';
 
 import { MEASURE_IDS } from '../../../lib/measures/measure-id';
-import { measureById } from '../../../lib/measures/catalogue';
+import { MEASURE_FACTS } from '../../../lib/measures/measure-facts';
 import { useMessages } from '../../_state/language-provider';
 import { useValueWords } from '../../_state/use-value-words';
 import { LabelledInput } from '../../_ui/labelled-input';
@@ -25,7 +25,7 @@ export const EnteredErrorFields = ({ lines, onLines }: EnteredErrorFieldsProps) 
   return (
     <div className={styles.entered}>
       {lines.map(({ measure, sd, df }, index) => {
-        const { unit } = measureById(measure);
+        const { unit } = MEASURE_FACTS[measure];
         return (
           <div key={index} className={styles.fields}>
             <LabelledSelect

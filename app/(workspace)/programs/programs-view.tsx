@@ -6,7 +6,6 @@ import type { ProgramRow } from '../../../lib/cohort/types/program-row';
 import { describeProgramIntervals, tableProgramIntervals } from '../../../lib/figures/program-intervals/describe';
 import { drawProgramIntervals } from '../../../lib/figures/program-intervals/draw';
 import { buildProgramIntervals } from '../../../lib/figures/program-intervals/spec';
-import { measureById } from '../../../lib/measures/catalogue';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useFilter } from '../../_state/use-filter';
 import { useSession } from '../../_state/workspace-provider';
@@ -40,7 +39,7 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
   const context = useFigureContext({ width: narrow ? 310 : 1080 });
   const [active, setActive] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
-  const measure = measureById(filter.measure);
+  const measure = cohort.catalogue.measure(filter.measure);
   const precision = cohort.precision(filter.level).find((row) => row.measure === filter.measure);
   const threshold = judgingThreshold(precision);
   const lsc = threshold === null ? null : formatters.quantity(threshold, measure.unit, measure.decimals);

@@ -1,7 +1,7 @@
 import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { Formatters } from '../../../lib/core/formatters';
 import type { repeatability } from '../../../lib/core/messages/en/repeatability';
-import { measureById } from '../../../lib/measures/catalogue';
+import { MEASURE_FACTS } from '../../../lib/measures/measure-facts';
 import type { DataColumn } from '../../_ui/data-column';
 import { ROW_NAME } from '../../_ui/row-name';
 import styles from './repeatability-screen.module.css';
@@ -19,7 +19,7 @@ export const precisionColumns = (
   f: Formatters,
 ): readonly DataColumn<PrecisionRow>[] => {
   const written = (row: PrecisionRow, value: number): string => {
-    const { unit, decimals } = measureById(row.measure);
+    const { unit, decimals } = MEASURE_FACTS[row.measure];
     return f.value(value, unit, decimals + 1);
   };
   const size = (id: string, title: string, value: (row: PrecisionRow) => number | null): DataColumn<PrecisionRow> => ({
@@ -44,7 +44,7 @@ export const precisionColumns = (
     value: (row) => {
       const found = value(row);
       if (found === null) return null;
-      const [low, high] = found.map((end) => end.toFixed(measureById(row.measure).decimals + 1));
+      const [low, high] = found.map((end) => end.toFixed(MEASURE_FACTS[row.measure].decimals + 1));
       return words.range({ low: low ?? '', high: high ?? '' });
     },
     cell: (row) => {
@@ -68,8 +68,8 @@ export const precisionColumns = (
     {
       id: 'unit',
       title: words.columns.unit,
-      value: (row) => f.unit(measureById(row.measure).unit),
-      cell: (row) => <span className="no-wrap">{f.unit(measureById(row.measure).unit)}</span>,
+      value: (row) => f.unit(MEASURE_FACTS[row.measure].unit),
+      cell: (row) => <span className="no-wrap">{f.unit(MEASURE_FACTS[row.measure].unit)}</span>,
     },
     {
       id: 'kind',

@@ -2,7 +2,8 @@ import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { Ucum } from '../../../lib/core/units';
 import type { repeatability } from '../../../lib/core/messages/en/repeatability';
 import type { ErrorBarsData } from '../../../lib/figures/error-bars/spec';
-import { measureById } from '../../../lib/measures/catalogue';
+import { measureNames } from '../../../lib/core/messages/en/measure-names';
+import { MEASURE_FACTS } from '../../../lib/measures/measure-facts';
 
 type Words = ReturnType<typeof repeatability>;
 
@@ -15,12 +16,12 @@ export const repeatabilityFigure = (
 ): ErrorBarsData => ({
   title,
   values: rows.flatMap((row) => {
-    const measure = measureById(row.measure);
+    const measure = MEASURE_FACTS[row.measure];
     if (measure.unit !== unit || row.lsc === null || row.lscInterval === null || row.lsc === 0) return [];
     return [
       {
         id: row.measure,
-        label: measure.name,
+        label: measureNames[row.measure].name,
         unit: measure.unit,
         digits: measure.decimals,
         estimate: row.lsc,

@@ -4,7 +4,6 @@ import { useMemo, useState } from 'react';
 import { describeErrorBars, tableErrorBars } from '../../../lib/figures/error-bars/describe';
 import { drawErrorBars } from '../../../lib/figures/error-bars/draw';
 import { buildErrorBars } from '../../../lib/figures/error-bars/spec';
-import { measureById } from '../../../lib/measures/catalogue';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useFilter } from '../../_state/use-filter';
 import { useSession } from '../../_state/workspace-provider';
@@ -34,7 +33,7 @@ export const RepeatabilityScreen = () => {
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const rows = cohort.precision(filter.level);
   const chosen = rows.find((one) => one.measure === filter.measure);
-  const measure = measureById(filter.measure);
+  const measure = cohort.catalogue.measure(filter.measure);
   const title = words.figureTitle({ unit: formatters.unit(measure.unit), level: filter.level });
   const spec = useMemo(
     () => buildErrorBars(repeatabilityFigure(rows, measure.unit, words.columns.lsc, words), context),

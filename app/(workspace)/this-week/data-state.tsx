@@ -37,10 +37,10 @@ const NewestFile = () => {
 const ErrorStudy = () => {
   const messages = useMessages();
   const words = messages.thisWeek;
-  const { cohort, settings } = useSession();
+  const { cohort } = useSession();
   const { filter } = useFilter();
-  const value = useValueWords()(settings.leanMeasure);
-  const row = cohort.precision(filter.level).find(({ measure }) => measure === settings.leanMeasure);
+  const value = useValueWords()(cohort.lean);
+  const row = cohort.precision(filter.level).find(({ measure }) => measure === cohort.lean);
   if (row === undefined || row.lsc === null) return words.noError({ value: value.title });
   const lsc = value.amount(row.lsc);
   const df = row.outsideDf ?? (row.tier === 5 ? row.dfWithin : row.dfBetween);
@@ -100,7 +100,7 @@ export const DataState = ({ title }: { readonly title: string }) => {
           {waiting === 0 ? (
             words.nothingWaiting
           ) : (
-            <FilterLink className={styles.link} href="/import/">
+            <FilterLink className={styles.link} href="/import/#questions">
               {words.waitingRows({ n: waiting })}
             </FilterLink>
           )}

@@ -1,9 +1,10 @@
 import { doubleLiteral } from '../../measures/compile-sql';
-import { guardBit, guardMask, guardsOf } from '../../measures/guard';
+import { guardBit, guardMask } from '../../measures/guard';
 import type { Measure } from '../../measures/measure';
-import { basisOf } from '../basis';
+import type { CohortModel } from '../model';
 import { isExported } from '../is-exported';
 import { changeTerms, TERM_PARTS } from './change-terms-sql';
+import { outsideConditions } from './outside-equation-sql';
 import { reciprocal } from './reciprocal';
 
 const when = (condition: string, bit: number): string => `(CASE WHEN ${condition} THEN ${String(bit)} ELSE 0 END)`;
@@ -22,19 +23,10 @@ const ownGuards = (measure: Measure): string => {
     ),
   ];
   if (equation !== undefined) {
-    const { population } = equation;
-    if (population.bmi !== undefined)
-      parts.push(when(eitherOutside('bmi', population.bmi), guardBit('bmi_outside_equation')));
-    if (population.ageYears !== undefined)
-      parts.push(when(eitherOutside('completed_age', population.ageYears), guardBit('age_outside_equation')));
-    parts.push(
-      when(
-        `a.electrode_path <> '${equation.electrodePath}' OR b.electrode_path <> '${equation.electrodePath}' OR a.frequency_khz <> ${doubleLiteral(equation.frequencyKhz)} OR b.frequency_khz <> ${doubleLiteral(equation.frequencyKhz)}`,
-        guardBit('not_the_equations_path'),
-      ),
-    );
-    if (equation.posture === 'lying')
-      parts.push(when("a.posture = 'standing' OR b.posture = 'standing'", guardBit('lying_equation_standing')));
+    const later = outsideConditions(equation, 'b');
+    outsideConditions(equation, 'a').forEach(({ code, when: first }, place) => {
+      parts.push(when(`${first} OR ${later[place]?.when ?? 'FALSE'}`, guardBit(code)));
+    });
   }
   return parts.join(' | ');
 };
@@ -85,9 +77,9 @@ const patterns = (measure: Measure): string => {
  * threshold for its numbers of readings, guards (kind 0 none, 1 note, 2 hold, 3 stop) and result code
  * (1 up, −1 down, 0 within, 2 no threshold, 3 cannot be compared, NULL stopped or held).
  */
-export const changeRows = (measure: Measure): string => {
-  const basis = basisOf(measure);
-  const guards = guardsOf(measure);
+export const changeRows = (measure: Measure, model: CohortModel): string => {
+  const basis = model.bases.of(measure);
+  const guards = model.guards(measure);
   const terms = changeTerms(measure);
   const rank = isExported(measure) ? 'p.pair_rank_exported' : 'p.pair_rank';
   const termColumns = TERM_PARTS.map((part) => `${terms?.[part] ?? 'CAST(NULL AS DOUBLE PRECISION)'} AS term_${part}`);

@@ -1,31 +1,54 @@
 import { doubleLiteral } from '../../measures/compile-sql';
 import { partOf, type Equation, type Regressor, type TermPart } from '../../measures/equation';
+import { coefficientsOf, regressorsOf } from '../../measures/linear-parts';
 import type { Measure } from '../../measures/measure';
 import { regressorMean } from './visits-sql';
 
-const coefficient = (equation: Equation, regressor: Regressor): number =>
-  equation.terms.find((term) => term.regressor === regressor)?.coefficient ?? 0;
+/** A term's coefficient as SQL: a number, or one for each sex. */
+const coefficient = (equation: Equation, regressor: Regressor): string => {
+  const { F, M } = coefficientsOf(equation, regressor);
+  return F === M
+    ? doubleLiteral(M)
+    : `(CASE a.sex WHEN 'M' THEN ${doubleLiteral(M)} WHEN 'F' THEN ${doubleLiteral(F)} END)`;
+};
 
 const linear = (equation: Equation, regressor: Regressor): string => {
   const column = regressorMean(equation, regressor);
-  return `${doubleLiteral(coefficient(equation, regressor))} * (b.${column} - a.${column})`;
+  return `${coefficient(equation, regressor)} * (b.${column} - a.${column})`;
 };
 
-/** The parts of the regression's own change: resistance at the mean squared height, height at the mean of 1/R. */
-const regressionPart = (equation: Equation, part: Exclude<TermPart, 'none'> | 'height'): string => {
-  const inverse = regressorMean(equation, 'height2_per_resistance');
-  const c = doubleLiteral(coefficient(equation, 'height2_per_resistance'));
-  if (part === 'resistance') {
-    return `${c} * 0.5E0 * (a.height_cm * a.height_cm + b.height_cm * b.height_cm) * (b.${inverse} - a.${inverse})`;
+const HEIGHT: Readonly<Partial<Record<Regressor, string>>> = {
+  height: '(b.height_cm - a.height_cm)',
+  height2: '(b.height_cm * b.height_cm - a.height_cm * a.height_cm)',
+};
+
+/** What a term gives to a part: H²/R counts at the mean squared height for resistance, at the mean of 1/R for height. */
+const termPart = (equation: Equation, regressor: Regressor, part: Exclude<TermPart, 'none'>): string | undefined => {
+  if (regressor === 'height2_per_resistance') {
+    const inverse = regressorMean(equation, regressor);
+    const c = coefficient(equation, regressor);
+    if (part === 'resistance')
+      return `${c} * 0.5E0 * (a.height_cm * a.height_cm + b.height_cm * b.height_cm) * (b.${inverse} - a.${inverse})`;
+    if (part === 'height')
+      return `${c} * 0.5E0 * (a.${inverse} + b.${inverse}) * (b.height_cm * b.height_cm - a.height_cm * a.height_cm)`;
+    return undefined;
   }
-  if (part === 'height') {
-    return `${c} * 0.5E0 * (a.${inverse} + b.${inverse}) * (b.height_cm * b.height_cm - a.height_cm * a.height_cm)`;
-  }
-  const term = equation.terms.find((candidate) => partOf(candidate) === part);
-  return term === undefined ? '0E0' : linear(equation, term.regressor);
+  if (partOf({ regressor, coefficient: 1 }) !== part) return undefined;
+  const heights = HEIGHT[regressor];
+  return heights === undefined ? linear(equation, regressor) : `${coefficient(equation, regressor)} * ${heights}`;
+};
+
+/** The parts of the regression's own change. */
+const regressionPart = (equation: Equation, part: Exclude<TermPart, 'none'>): string => {
+  const terms = regressorsOf(equation).flatMap((regressor) => termPart(equation, regressor, part) ?? []);
+  return terms.length === 0 ? '0E0' : terms.join(' + ');
 };
 
 export const TERM_PARTS = ['weight', 'resistance', 'reactance', 'height', 'age'] as const;
+
+/** The visit's weight over the readings that hold the equation; the plain mean where the equation has no weight term. */
+const ownWeight = (equation: Equation): string =>
+  regressorsOf(equation).includes('weight') ? regressorMean(equation, 'weight') : 'weight';
 
 /**
  * SQL of a change's exact parts between visits `a` and `b`, which sum to the change; undefined for values that have
@@ -38,7 +61,7 @@ export const changeTerms = (measure: Measure): Readonly<Record<(typeof TERM_PART
     ? '(5000E0 * (1E0 / NULLIF(a.height_cm * a.height_cm, 0) + 1E0 / NULLIF(b.height_cm * b.height_cm, 0)))'
     : '1E0';
   const signed = (text: string): string => `(${parts.sign === 1 ? '' : '-'}(${text}))`;
-  const weights = regressorMean(equation, 'weight');
+  const weights = ownWeight(equation);
   const own = parts.weightCoefficient === 1 ? `(b.${weights} - a.${weights})` : '0E0';
   const weight = `(${own} + ${signed(regressionPart(equation, 'weight'))}) * ${scale}`;
   const part = (name: 'resistance' | 'reactance' | 'age'): string =>

@@ -1,9 +1,7 @@
-import { measureById } from '../../measures/catalogue';
-import type { MeasureId } from '../../measures/measure-id';
 import { CHANGE_COLUMNS } from '../change-row-from';
-import { guardMask, guardsOf } from '../../measures/guard';
-import { basisOf } from '../basis';
+import { guardMask } from '../../measures/guard';
 import { isExported } from '../is-exported';
+import type { CohortModel } from '../model';
 import { changeRows } from './change-sql';
 
 /** A client stands on a list for six weeks after the last visit. */
@@ -15,12 +13,14 @@ const CONFIRM_DAYS = 14;
  * Clients in an active program seen within six weeks, with the baseline→latest change of the lean value, what explains
  * it, who is at fault where a rule is broken, and the visit before within two weeks.
  */
-export const contactCandidatesQuery = (lean: MeasureId): string => {
-  const measure = measureById(lean);
-  const k = basisOf(measure).column;
+export const contactCandidatesQuery = (model: CohortModel): string => {
+  const { lean } = model;
+  const measure = model.catalogue.measure(lean);
+  const basis = model.bases.of(measure);
+  const k = basis.column;
   const rank = isExported(measure) ? 'c.pair_rank_exported' : 'c.pair_rank';
-  const stopped = String(guardMask(guardsOf(measure).stop));
-  return `WITH ${changeRows(measure)},
+  const stopped = String(guardMask(model.guards(measure).stop));
+  return `WITH ${changeRows(measure, model)},
 recent AS (
   SELECT r.*, e.program_start, a.weight AS weight_from, b.weight AS weight_to,
     a.ffm_without_weight AS bare_from, b.ffm_without_weight AS bare_to, a.phase_angle AS phase_from,
@@ -41,7 +41,7 @@ before AS (
 ),
 other AS (
   SELECT c.client_key, c.to_no, c.from_no, CASE WHEN c.guards & ${stopped} <> 0 THEN 3 ELSE ${rank} END AS pair_rank
-  FROM pairs AS c WHERE c.purpose = 0 AND c.bases & ${String(1 << basisOf(measure).index)} <> 0
+  FROM pairs AS c WHERE c.purpose = 0 AND c.bases & ${String(1 << basis.index)} <> 0
 )
 SELECT ${CHANGE_COLUMNS}, r.program_start, r.weight_to - r.weight_from AS weight_change,
   r.bare_to - r.bare_from AS bare_change, r.phase_to - r.phase_from AS phase_change,
@@ -60,15 +60,17 @@ ORDER BY c.client_id`;
 };
 
 /** The lean value at every series visit of the clients in question, graded against the enrolment's baseline. */
-export const stripQuery = (
-  lean: MeasureId,
-): string => `SELECT v.client_key, v.visit_date, v.${lean} AS value, MIN(g.grade_rank) AS grade_rank
+export const stripQuery = ({
+  lean,
+  catalogue,
+  guards,
+}: CohortModel): string => `SELECT v.client_key, v.visit_date, v.${lean} AS value, MIN(g.grade_rank) AS grade_rank
 FROM visits AS v
 JOIN enrolments AS e ON e.client_key = v.client_key AND e.active = 1
 JOIN baseline_grades AS g ON g.enrolment_no = e.enrolment_no AND g.visit_no = v.visit_no
 CROSS JOIN params AS p
 WHERE v.in_series = 1 AND v.${lean} IS NOT NULL AND v.visit_no >= e.baseline_no
-  AND v.guards & ${String(guardMask(guardsOf(measureById(lean)).stop))} = 0
+  AND v.guards & ${String(guardMask(guards(catalogue.measure(lean)).stop))} = 0
   AND EXISTS (SELECT 1 FROM visits AS l WHERE l.client_key = v.client_key AND l.in_series = 1 AND l.visit_date >= p.as_of - ${String(RECENT_DAYS)})
 GROUP BY v.client_key, v.visit_date, v.visit_no, v.${lean}
 ORDER BY v.client_key, v.visit_date, v.visit_no`;

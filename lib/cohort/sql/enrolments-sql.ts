@@ -1,11 +1,11 @@
-import { BASES } from '../basis';
+import type { CohortModel } from '../model';
 
 /**
  * Enrolments, as the readings and the enrolment tables state them, with their baseline: the last visit in [start − 30 days, start], else the first in (start, start + 7 days]
  * (late), without a start the first visit; by date alone. `latest_<basis>` is the last visit on a later day, up to the
  * end of the program or as-of, that holds the basis. Clients without any program stand under the check-ups.
  */
-export const enrolmentsStatements: readonly string[] = [
+export const enrolmentsStatements = ({ bases }: CohortModel): readonly string[] => [
   `CREATE OR REPLACE TABLE enrolments AS
 WITH statements AS (
   SELECT r.client_key, r.program, r.program_start, r.program_end, r.end_reason
@@ -56,7 +56,7 @@ SELECT n.*, COALESCE(c.on_time_no, c.late_no, c.first_no) AS baseline_no,
 FROM numbered AS n LEFT JOIN candidates AS c ON c.enrolment_no = n.enrolment_no CROSS JOIN params AS p`,
   `CREATE OR REPLACE TABLE enrolment_latest AS
 SELECT e.enrolment_no, e.client_key, e.program, e.baseline_no,
-  ${BASES.map((basis) => `MAX(CASE WHEN v.${basis.column} > 0 AND v.visit_date > b.visit_date THEN v.visit_no END) AS latest_${String(basis.index)}`).join(',\n  ')},
+  ${bases.list.map((basis) => `MAX(CASE WHEN v.${basis.column} > 0 AND v.visit_date > b.visit_date THEN v.visit_no END) AS latest_${String(basis.index)}`).join(',\n  ')},
   MAX(CASE WHEN v.r_h IS NOT NULL AND v.xc_h IS NOT NULL THEN v.visit_no END) AS latest_vector,
   MAX(CASE WHEN v.ffmi IS NOT NULL THEN v.visit_no END) AS latest_index,
   MAX(v.visit_no) AS latest_no

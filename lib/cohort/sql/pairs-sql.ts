@@ -1,7 +1,6 @@
-import type { ComparabilityRule } from '../../measures/comparability-rule';
 import { guardBit } from '../../measures/guard';
-import { BASES } from '../basis';
-import { gradeMasks } from '../rules-in-force';
+import type { Basis } from '../basis';
+import type { CohortModel } from '../model';
 import { brokenByPair } from './rule-masks-sql';
 
 /** A pair's rank from masks: 0 comparable, 1 by procedure, 2 with a caution, 3 cannot be compared. */
@@ -18,43 +17,51 @@ export const rankExpression = (
     WHEN ${byProcedure} & ${graded} <> 0 THEN 1 ELSE 0 END`;
 };
 
-const previous = BASES.map(
-  (basis) =>
-    `CASE WHEN ${basis.column} > 0 THEN MAX(CASE WHEN ${basis.column} > 0 THEN visit_no END) OVER earlier END AS from_${String(basis.index)}`,
-).join(',\n    ');
+const previousOf = (bases: readonly Basis[]): string =>
+  bases
+    .map(
+      (basis) =>
+        `CASE WHEN ${basis.column} > 0 THEN MAX(CASE WHEN ${basis.column} > 0 THEN visit_no END) OVER earlier END AS from_${String(basis.index)}`,
+    )
+    .join(',\n    ');
 
-const pickConsecutive = BASES.map(
-  (
-    basis,
-  ) => `SELECT client_key, visit_no AS to_no, from_${String(basis.index)} AS from_no, ${String(1 << basis.index)} AS bit
+const pickConsecutive = (bases: readonly Basis[]): string =>
+  bases
+    .map(
+      (
+        basis,
+      ) => `SELECT client_key, visit_no AS to_no, from_${String(basis.index)} AS from_no, ${String(1 << basis.index)} AS bit
   FROM previous WHERE from_${String(basis.index)} IS NOT NULL`,
-).join('\n  UNION ALL ');
+    )
+    .join('\n  UNION ALL ');
 
-const pickLatest = BASES.map(
-  (
-    basis,
-  ) => `SELECT l.client_key, l.enrolment_no, l.baseline_no AS from_no, l.latest_${String(basis.index)} AS to_no, ${String(1 << basis.index)} AS bit
+const pickLatest = (bases: readonly Basis[]): string =>
+  bases
+    .map(
+      (
+        basis,
+      ) => `SELECT l.client_key, l.enrolment_no, l.baseline_no AS from_no, l.latest_${String(basis.index)} AS to_no, ${String(1 << basis.index)} AS bit
   FROM enrolment_latest AS l JOIN visits AS b ON b.client_key = l.client_key AND b.visit_no = l.baseline_no
   WHERE l.latest_${String(basis.index)} IS NOT NULL AND b.${basis.column} > 0`,
-).join('\n  UNION ALL ');
+    )
+    .join('\n  UNION ALL ');
 
 /**
  * `pairs`: which two visits of a client are compared for which purpose (0 consecutive, 1 baseline→latest), for which
  * bases, with masks, ranks and the filter's dimensions. Built once per data version and settings.
  */
-export const pairsStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
-  const masks = gradeMasks(rules);
+export const pairsStatements = ({ rules, masks, bases }: CohortModel): readonly string[] => {
   const pregnancy = String(guardBit('pregnancy'));
   return [
     `CREATE OR REPLACE TABLE chosen_pairs AS
 WITH previous AS (
   SELECT client_key, visit_no,
-    ${previous}
+    ${previousOf(bases.list)}
   FROM visits WHERE in_series = 1
   WINDOW earlier AS (PARTITION BY client_key ORDER BY visit_no ROWS BETWEEN UNBOUNDED PRECEDING AND 1 PRECEDING)
 ),
 consecutive AS (
-  ${pickConsecutive}
+  ${pickConsecutive(bases.list)}
 ),
 grouped AS (SELECT client_key, from_no, to_no, BIT_OR(bit) AS bases FROM consecutive GROUP BY client_key, from_no, to_no),
 open_then AS (
@@ -69,7 +76,7 @@ open_then AS (
   JOIN enrolments AS e ON e.client_key = g.client_key
 ),
 latest AS (
-  ${pickLatest}
+  ${pickLatest(bases.list)}
 )
 SELECT 0 AS purpose, client_key, enrolment_no, from_no, to_no, bases FROM open_then WHERE place = 1
 UNION ALL

@@ -1,13 +1,11 @@
-import { ALL_MEASURES } from '../../measures/catalogue';
-import type { ComparabilityRule } from '../../measures/comparability-rule';
-import { guardMask, guardsOf } from '../../measures/guard';
+import { guardMask } from '../../measures/guard';
 import type { Measure } from '../../measures/measure';
-import { basisOf } from '../basis';
 import { isExported } from '../is-exported';
-import { gradeMasks } from '../rules-in-force';
+import type { CohortModel } from '../model';
 import { rankExpression } from './pairs-sql';
 import { reciprocal } from './reciprocal';
 import { brokenByPair } from './rule-masks-sql';
+import { outsidePath } from './outside-equation-sql';
 
 const DAY = "(v.visit_date - CAST('2000-01-01' AS DATE))";
 
@@ -15,13 +13,15 @@ const DAY = "(v.visit_date - CAST('2000-01-01' AS DATE))";
  * Sums for the repositioning error, one row: per value Σ over visits with two or more readings of squared deviations
  * from the visit's mean, Σ(k − 1), and the number of people. Cross-check visits are another study and left out.
  */
-export const withinSumsQuery = `SELECT ${ALL_MEASURES.map((measure) => {
-  const k = `v.${basisOf(measure).column}`;
-  const squared = `(r.${measure.id} - v.${measure.id}) * (r.${measure.id} - v.${measure.id})`;
-  return `SUM(CASE WHEN ${k} >= 2 THEN ${squared} END) AS ss_${measure.id},
+export const withinSumsQuery = ({ catalogue, bases }: CohortModel): string => `SELECT ${catalogue.all
+  .map((measure) => {
+    const k = `v.${bases.of(measure).column}`;
+    const squared = `(r.${measure.id} - v.${measure.id}) * (r.${measure.id} - v.${measure.id})`;
+    return `SUM(CASE WHEN ${k} >= 2 THEN ${squared} END) AS ss_${measure.id},
   SUM(CASE WHEN ${k} >= 2 AND r.${measure.id} IS NOT NULL THEN CAST(${k} - 1 AS DOUBLE PRECISION) / NULLIF(${k}, 0) END) AS df_${measure.id},
   COUNT(DISTINCT CASE WHEN ${k} >= 2 THEN v.client_key END) AS people_${measure.id}`;
-}).join(',\n  ')}
+  })
+  .join(',\n  ')}
 FROM visits AS v
 JOIN reading_values AS r ON r.client_key = v.client_key AND r.visit_date = v.visit_date
   AND r.visit_purpose = v.visit_purpose AND r.device = v.device AND r.frequency_khz = v.frequency_khz
@@ -32,8 +32,7 @@ WHERE v.readings >= 2 AND v.visit_purpose <> 'crosscheck'`;
  * unused visit and takes all visits up to seven days after it. `kept`: strictly comparable with the cluster's first
  * visit, and no program started in the cluster or in the 14 days before it; `guards` of both visits stop single values.
  */
-export const studyStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
-  const masks = gradeMasks(rules);
+export const studyStatements = ({ rules, masks }: CohortModel): readonly string[] => {
   const rank = (no: number): string =>
     rankExpression(
       '(a.broken | b.broken | x.together)',
@@ -82,39 +81,51 @@ JOIN visits AS b ON b.client_key = x.client_key AND b.visit_no = x.visit_no`,
   ];
 };
 
-const member = (measure: Measure): string =>
+const member = (measure: Measure, model: CohortModel): string =>
   `CASE WHEN s.program_started = 0 AND s.${isExported(measure) ? 'study_rank_exported' : 'study_rank'} <= 1
-    AND s.guards & ${String(guardMask(guardsOf(measure).stop))} = 0 THEN v.${measure.id} END`;
+    AND s.guards & ${String(guardMask(model.guards(measure).stop))} = 0
+    AND NOT (${outsidePath(measure, 'v')}) THEN v.${measure.id} END`;
 
 /**
  * Sums for the between-day error, one row: per value Σ(ȳ_iv − ȳ_i)², Σ(m_i − 1), Σ(m_i − 1)·mean(1/k) and the number of
  * people with two or more dates.
  */
-export const betweenSumsQuery = `WITH member_values AS (
-  SELECT s.client_key, s.start_day, ${ALL_MEASURES.map(
-    (measure) =>
-      `${member(measure)} AS ${measure.id}, ${reciprocal(`v.${basisOf(measure).column}`)} AS ik_${measure.id}`,
-  ).join(', ')}
+export const betweenSumsQuery = (model: CohortModel): string => {
+  const { all } = model.catalogue;
+  return `WITH member_values AS (
+  SELECT s.client_key, s.start_day, ${all
+    .map(
+      (measure) =>
+        `${member(measure, model)} AS ${measure.id}, ${reciprocal(`v.${model.bases.of(measure).column}`)} AS ik_${measure.id}`,
+    )
+    .join(', ')}
   FROM study_visits AS s JOIN visits AS v ON v.client_key = s.client_key AND v.visit_no = s.visit_no
 ),
 centred AS (
-  SELECT client_key, start_day, ${ALL_MEASURES.map(
-    ({ id }) =>
-      `${id}, CASE WHEN ${id} IS NOT NULL THEN ik_${id} END AS ik_${id}, AVG(${id}) OVER cluster AS mean_${id}`,
-  ).join(', ')}
+  SELECT client_key, start_day, ${all
+    .map(
+      ({ id }) =>
+        `${id}, CASE WHEN ${id} IS NOT NULL THEN ik_${id} END AS ik_${id}, AVG(${id}) OVER cluster AS mean_${id}`,
+    )
+    .join(', ')}
   FROM member_values WINDOW cluster AS (PARTITION BY client_key, start_day)
 ),
 clusters AS (
-  SELECT client_key, ${ALL_MEASURES.map(
-    ({ id }) =>
-      `COUNT(${id}) AS m_${id}, SUM((${id} - mean_${id}) * (${id} - mean_${id})) AS ss_${id}, AVG(ik_${id}) AS ik_${id}`,
-  ).join(', ')}
+  SELECT client_key, ${all
+    .map(
+      ({ id }) =>
+        `COUNT(${id}) AS m_${id}, SUM((${id} - mean_${id}) * (${id} - mean_${id})) AS ss_${id}, AVG(ik_${id}) AS ik_${id}`,
+    )
+    .join(', ')}
   FROM centred GROUP BY client_key, start_day
 )
-SELECT ${ALL_MEASURES.map(
-  ({ id }) => `SUM(CASE WHEN m_${id} >= 2 THEN ss_${id} END) AS ss_${id},
+SELECT ${all
+    .map(
+      ({ id }) => `SUM(CASE WHEN m_${id} >= 2 THEN ss_${id} END) AS ss_${id},
   CAST(SUM(CASE WHEN m_${id} >= 2 THEN m_${id} - 1 END) AS DOUBLE PRECISION) AS df_${id},
   SUM(CASE WHEN m_${id} >= 2 THEN (m_${id} - 1) * ik_${id} END) AS ik_${id},
   COUNT(DISTINCT CASE WHEN m_${id} >= 2 THEN client_key END) AS people_${id}`,
-).join(',\n  ')}
+    )
+    .join(',\n  ')}
 FROM clusters`;
+};

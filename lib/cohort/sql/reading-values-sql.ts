@@ -1,8 +1,7 @@
-import { ALL_MEASURES } from '../../measures/catalogue';
-import { compileExpression, doubleLiteral } from '../../measures/compile-sql';
+import { compileExpression } from '../../measures/compile-sql';
 import type { ComparabilityRule } from '../../measures/comparability-rule';
-import { FFM_KYLE_2001 } from '../../measures/equations/ffm-kyle-2001';
 import { guardBit, type GuardCode } from '../../measures/guard';
+import type { CohortModel } from '../model';
 import { completedYears } from './clients-sql';
 import { brokenByReading, labelColumns, recordableMask, recordedByReading } from './rule-masks-sql';
 
@@ -17,10 +16,6 @@ const GUARDS = [
   guard('pregnant = 1 OR weeks_after_birth < 12', 'pregnancy'),
   guard('amputation_or_limb_loss = 1 OR large_metal_implant = 1 OR one_sided_condition = 1', 'body_geometry'),
   guard('completed_age < 18 OR (born_in IS NOT NULL AND EXTRACT(YEAR FROM visit_date) - born_in <= 18)', 'under_18'),
-  guard(
-    `electrode_path <> '${FFM_KYLE_2001.electrodePath}' OR frequency_khz <> ${doubleLiteral(FFM_KYLE_2001.frequencyKhz)}`,
-    'not_the_equations_path',
-  ),
 ].join(' | ');
 
 const carried = (rules: readonly ComparabilityRule[]): string =>
@@ -31,9 +26,9 @@ const carried = (rules: readonly ComparabilityRule[]): string =>
  * month) and `reading_values`: every value of every reading beside its masks. Broken: the reading broke a rule.
  * Unknown: recorded here, empty in this reading, no procedure. By procedure: empty, but declared.
  */
-export const readingValuesStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
+export const readingValuesStatements = ({ rules, catalogue }: CohortModel): readonly string[] => {
   const recordable = String(recordableMask(rules));
-  const values = ALL_MEASURES.map((measure) => `${compileExpression(measure.formula)} AS ${measure.id}`).join(',\n  ');
+  const values = catalogue.all.map((measure) => `${compileExpression(measure.formula)} AS ${measure.id}`).join(',\n  ');
   return [
     `CREATE OR REPLACE TABLE site_days AS
 WITH days AS (SELECT DISTINCT COALESCE(site, '') AS site, visit_date FROM readings)
@@ -49,7 +44,7 @@ FROM readings GROUP BY COALESCE(site, ''), ${MONTH}`,
 WITH known AS (
   SELECT r.reading_key, r.client_key, r.visit_date, r.visit_purpose, COALESCE(r.site, '') AS site, r.reading,
     COALESCE(r.device_id, '') AS device, c.sex, ${carried(rules)},
-    r.weight_kg, r.height_cm AS recorded_height_cm, r.r_ohm, r.xc_ohm, r.waist_cm,
+    r.weight_kg, r.height_cm AS recorded_height_cm, r.r_ohm, r.xc_ohm, r.waist_cm, r.arm_cm, r.calf_cm,
     r.ffm_kg, r.fm_kg, r.smm_kg, r.tbw_l, r.ecw_l, r.phase_angle_deg,
     r.oedema, r.fluid_condition, r.dialysis, r.hours_since_dialysis, r.pregnant, r.weeks_after_birth,
     r.amputation_or_limb_loss, r.large_metal_implant, r.one_sided_condition,

@@ -1,8 +1,8 @@
-import { guardMask, guardsOf } from '../../measures/guard';
-import { measureById } from '../../measures/catalogue';
-import { basisOf } from '../basis';
+import { guardMask } from '../../measures/guard';
+import type { CohortModel } from '../model';
 
-const STOPPED = String(guardMask(guardsOf(measureById('r_h')).stop));
+const stopped = ({ catalogue, guards }: CohortModel): string =>
+  String(guardMask(guards(catalogue.measure('r_h')).stop));
 
 const FILTERED = `(f.program IS NULL OR e.program = f.program) AND (f.site IS NULL OR v.site = f.site)
   AND (f.sex IS NULL OR v.sex = f.sex) AND (f.age_from IS NULL OR v.completed_age >= f.age_from)
@@ -29,41 +29,42 @@ sums AS (
 SELECT ${by}, n, mx, my, sxx, sxy, syy FROM sums ORDER BY ${by}`;
 
 /** `latest`: the last vector of every enrolment (x = R/H, y = Xc/H, Ω/m) that no guard stops. */
-const LATEST = `latest AS (
+const latest = (model: CohortModel): string => `latest AS (
   SELECT e.program, v.sex, v.client_key, v.visit_date, v.r_h AS x, v.xc_h AS y, v.phase_angle
   FROM enrolment_latest AS e
   JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = e.latest_vector
   CROSS JOIN filter AS f
-  WHERE v.sex IS NOT NULL AND v.frequency_khz = 50E0 AND v.guards & ${STOPPED} = 0 AND ${FILTERED}
+  WHERE v.sex IS NOT NULL AND v.frequency_khz = 50E0 AND v.guards & ${stopped(model)} = 0 AND ${FILTERED}
 )`;
 
-export const groupSumsQuery = `WITH ${LATEST}, ${sums('latest', 'program, sex')}`;
+export const groupSumsQuery = (model: CohortModel): string =>
+  `WITH ${latest(model)}, ${sums('latest', 'program, sex')}`;
 
-export const vectorPointsQuery = `WITH ${LATEST}
+export const vectorPointsQuery = (model: CohortModel): string => `WITH ${latest(model)}
 SELECT l.program, l.sex, l.client_key, c.client_id, l.visit_date, l.x, l.y, l.phase_angle
 FROM latest AS l JOIN clients AS c ON c.client_key = l.client_key ORDER BY l.program, c.client_id`;
 
 /** Baseline→latest vector changes that take part under the filter's setting. */
-export const pairedSumsQuery = `WITH moved AS (
+export const pairedSumsQuery = (model: CohortModel): string => `WITH moved AS (
   SELECT p.program, b.r_h - a.r_h AS x, b.xc_h - a.xc_h AS y
   FROM pairs AS p
   CROSS JOIN filter AS f
   JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
   JOIN visits AS b ON b.client_key = p.client_key AND b.visit_no = p.to_no
-  WHERE p.purpose = 1 AND p.bases & ${String(1 << basisOf(measureById('r_h')).index)} <> 0
-    AND a.xc_h IS NOT NULL AND b.xc_h IS NOT NULL AND a.frequency_khz = 50E0 AND b.frequency_khz = 50E0 AND p.pair_rank <= f.rank_limit AND p.guards & ${STOPPED} = 0
+  WHERE p.purpose = 1 AND p.bases & ${String(1 << model.bases.of(model.catalogue.measure('r_h')).index)} <> 0
+    AND a.xc_h IS NOT NULL AND b.xc_h IS NOT NULL AND a.frequency_khz = 50E0 AND b.frequency_khz = 50E0 AND p.pair_rank <= f.rank_limit AND p.guards & ${stopped(model)} = 0
     AND (f.program IS NULL OR p.program = f.program) AND (f.site IS NULL OR p.site = f.site)
     AND (f.sex IS NULL OR p.sex = f.sex) AND (f.age_from IS NULL OR p.completed_age >= f.age_from)
     AND (f.age_to IS NULL OR p.completed_age <= f.age_to)
 ), ${sums('moved', 'program')}`;
 
 /** Every client's first baseline, by sex: what the clinic's own reference is made of. Not filtered. */
-export const referenceSumsQuery = `WITH firsts AS (
+export const referenceSumsQuery = (model: CohortModel): string => `WITH firsts AS (
   SELECT e.client_key, e.baseline_no, ROW_NUMBER() OVER (PARTITION BY e.client_key ORDER BY e.enrolment_no) AS place
   FROM enrolments AS e WHERE e.baseline_no IS NOT NULL
 ),
 baseline_vectors AS (
   SELECT v.sex, v.r_h AS x, v.xc_h AS y
   FROM firsts JOIN visits AS v ON v.client_key = firsts.client_key AND v.visit_no = firsts.baseline_no
-  WHERE firsts.place = 1 AND v.sex IS NOT NULL AND v.frequency_khz = 50E0 AND v.r_h IS NOT NULL AND v.xc_h IS NOT NULL AND v.guards & ${STOPPED} = 0
+  WHERE firsts.place = 1 AND v.sex IS NOT NULL AND v.frequency_khz = 50E0 AND v.r_h IS NOT NULL AND v.xc_h IS NOT NULL AND v.guards & ${stopped(model)} = 0
 ), ${sums('baseline_vectors', 'sex')}`;

@@ -1,36 +1,38 @@
-import { ALL_MEASURES } from '../../measures/catalogue';
-import type { ComparabilityRule } from '../../measures/comparability-rule';
 import type { Equation, Regressor } from '../../measures/equation';
 import { guardBit } from '../../measures/guard';
-import { BASES } from '../basis';
+import { regressorsOf } from '../../measures/linear-parts';
+import type { Measure } from '../../measures/measure';
+import type { CohortModel } from '../model';
 import { labelColumns, labelsInDisagreement } from './rule-masks-sql';
-
-/** The values that are a regression themselves: their terms' means are kept, so that a change splits exactly. */
-const REGRESSIONS: readonly { readonly id: string; readonly equation: Equation }[] = ALL_MEASURES.flatMap((measure) =>
-  measure.equation !== undefined && measure.parts?.sign === 1 && !measure.parts.perHeightSquared
-    ? [{ id: measure.id, equation: measure.equation }]
-    : [],
-);
 
 const REGRESSOR_COLUMN: Readonly<Partial<Record<Regressor, string>>> = {
   height2_per_resistance: '1E0 / NULLIF(r.r_ohm, 0)',
+  resistance: 'r.r_ohm',
   weight: 'r.weight_kg',
   reactance: 'r.xc_ohm',
   age: 'r.age_years',
 };
 
+/** Values that are a regression themselves and split: their terms' means are kept, so that a change splits exactly. */
+const isRegression = (measure: Measure): measure is Measure & { readonly equation: Equation } =>
+  measure.equation !== undefined && measure.parts?.sign === 1 && !measure.parts.perHeightSquared;
+
 /** The column of `visits` with the mean of a regressor over the readings that hold the equation. */
 export const regressorMean = (equation: Equation, regressor: Regressor): string =>
-  `${REGRESSIONS.find((candidate) => candidate.equation.id === equation.id)?.id ?? ''}_mean_${regressor}`;
+  `${equation.quantity}_mean_${regressor}`;
 
-const regressorMeans = REGRESSIONS.flatMap(({ id, equation }) =>
-  equation.terms.flatMap((term) => {
-    const column = REGRESSOR_COLUMN[term.regressor];
-    return column === undefined
-      ? []
-      : [`AVG(CASE WHEN r.${id} IS NOT NULL THEN ${column} END) AS ${regressorMean(equation, term.regressor)}`];
-  }),
-);
+const regressorMeans = (measures: readonly Measure[]): string =>
+  measures
+    .filter(isRegression)
+    .flatMap(({ id, equation }) =>
+      regressorsOf(equation).flatMap((regressor) => {
+        const column = REGRESSOR_COLUMN[regressor];
+        return column === undefined
+          ? []
+          : [`AVG(CASE WHEN r.${id} IS NOT NULL THEN ${column} END) AS ${regressorMean(equation, regressor)},`];
+      }),
+    )
+    .join('\n  ');
 
 const label = (column: string): string =>
   `CASE WHEN COUNT(r.${column}) = COUNT(*) AND MIN(r.${column}) = MAX(r.${column}) THEN MIN(r.${column}) END AS ${column}`;
@@ -41,7 +43,7 @@ const label = (column: string): string =>
  * at later visits that leave the columns empty. `in_series`: a visit that pairs are made from; of
  * several frequencies on a day the one at 50 kHz.
  */
-export const visitsStatements = (rules: readonly ComparabilityRule[]): readonly string[] => {
+export const visitsStatements = ({ rules, catalogue, bases }: CohortModel): readonly string[] => {
   const labels = [...new Set([...labelColumns(rules), 'electrode_path', 'posture', 'frequency_khz'])];
   const pregnancy = String(guardBit('pregnancy'));
   const geometry = String(guardBit('body_geometry'));
@@ -56,9 +58,9 @@ SELECT r.client_key, r.visit_date, r.visit_purpose, r.device, MIN(r.reading_key)
   BIT_OR(r.broken) AS broken, BIT_OR(r.unknown) | ${labelsInDisagreement(rules)} AS unknown,
   BIT_OR(r.by_procedure) AS by_procedure, BIT_OR(r.not_recorded) AS not_recorded, BIT_OR(r.guards) AS reading_guards,
   MIN(r.weeks_after_birth) AS weeks_after_birth, MAX(r.whole_body_denied) AS whole_body_denied,
-  ${BASES.map((basis) => `CAST(COUNT(r.${basis.witness}) AS INTEGER) AS ${basis.column}`).join(', ')},
-  ${ALL_MEASURES.map((measure) => `AVG(r.${measure.id}) AS ${measure.id}`).join(', ')},
-  ${regressorMeans.join(',\n  ')}
+  ${bases.list.map((basis) => `CAST(COUNT(r.${basis.witness}) AS INTEGER) AS ${basis.column}`).join(', ')},
+  ${regressorMeans(catalogue.all)}
+  ${catalogue.all.map((measure) => `AVG(r.${measure.id}) AS ${measure.id}`).join(', ')}
 FROM reading_values AS r
 GROUP BY r.client_key, r.visit_date, r.visit_purpose, r.device, r.frequency_khz`,
     `CREATE OR REPLACE TABLE visits AS

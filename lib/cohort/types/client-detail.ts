@@ -19,6 +19,8 @@ export interface ClientVisit {
   readonly values: Readonly<Partial<Record<AnyMeasureId, number>>>;
   readonly conditions: Readonly<Partial<Record<RuleId, ConditionState>>>;
   readonly guards: readonly GuardCode[];
+  /** By value with an equation: where the visit lies outside the group that the equation was made for. */
+  readonly outsideEquation: Readonly<Partial<Record<AnyMeasureId, readonly GuardCode[]>>>;
   /** Grade of the pair baseline → this visit; undefined for the baseline itself. */
   readonly comparableWithBaseline?: 'comparable' | 'by-procedure' | 'caution' | 'no';
 }

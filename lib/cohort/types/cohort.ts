@@ -1,3 +1,6 @@
+import type { Catalogue } from '../../measures/catalogue';
+import type { Guards } from '../../measures/guard';
+import type { AnyMeasureId, MeasureId } from '../../measures/measure-id';
 import type { ChangeRow } from './change-row';
 import type { ClientDetail } from './client-detail';
 import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
@@ -9,6 +12,16 @@ import type { VectorAnalysis } from './vector-analysis';
 
 /** What screens, files and the command line ask of one data version. Every answer comes from the same pipeline. */
 export interface Cohort {
+  /** The values that are followed, with the equations in force. */
+  readonly catalogue: Catalogue;
+  /** The values that are followed, in the order in which lists show them. */
+  readonly listed: readonly MeasureId[];
+  /** The lean value of the contact lists. */
+  readonly lean: MeasureId;
+  /** The value that screens open with. */
+  readonly lead: MeasureId;
+  /** What stops, holds or only notes a value under the settings. */
+  readonly guards: (id: AnyMeasureId) => Guards;
   readonly summary: CohortSummary;
   precision(level: Level): readonly PrecisionRow[];
   changes(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ChangeRow[]>;

@@ -83,6 +83,7 @@ const guard = {
   bmi_outside_equation: 'body mass index outside the equation’s group',
   bmi_outside_16_34: 'body mass index outside 16–34 kg/m²',
   age_outside_equation: 'age outside the equation’s group',
+  sex_outside_equation: 'sex outside the equation’s group',
   lying_equation_standing: 'equation made lying, measured standing',
   fast_weight_loss: 'fast weight loss',
   mostly_weight_term: 'mostly the weight term',
@@ -108,6 +109,7 @@ const guardLong = {
     'The body mass index lies outside the group the equation was made for (17.0–33.8 kg/m²). The value is shown and not judged, and stands on no list; weight, resistance, reactance and phase angle are judged.',
   bmi_outside_16_34:
     'The body mass index lies outside 16–34 kg/m², the range in which estimates over time are advised (ESPEN, Clin Nutr 2004;23:1430–53). The value is shown and not judged.',
+  sex_outside_equation: 'The equation was made for the other sex: read the level with care.',
   age_outside_equation: 'The age lies outside the group the equation was made for: read the level with care.',
   lying_equation_standing:
     'The equation was made lying, this clinic measures standing: read changes, not levels. No cut-off is applied.',

@@ -1,0 +1,34 @@
+import { catalogueFor, type Catalogue } from '../measures/catalogue';
+import type { ComparabilityRule } from '../measures/comparability-rule';
+import { guardsOf, type Guards } from '../measures/guard';
+import type { Measure } from '../measures/measure';
+import type { MeasureId } from '../measures/measure-id';
+import { basesOf, type Bases } from './basis';
+import { equationsInForce } from './equations-in-force';
+import { gradeMasks, rulesInForce, type GradeMasks } from './rules-in-force';
+import type { Settings } from './settings';
+
+/** What the settings make of the computation: values with their equations, rules, guards. All SQL texts are made from it. */
+export interface CohortModel {
+  readonly catalogue: Catalogue;
+  readonly bases: Bases;
+  readonly rules: readonly ComparabilityRule[];
+  readonly masks: GradeMasks;
+  /** The lean value for the contact lists; fat-free mass where the chosen one is not followed. */
+  readonly lean: MeasureId;
+  readonly guards: (measure: Measure) => Guards;
+}
+
+/** The model of these settings. */
+export const cohortModel = (settings: Settings): CohortModel => {
+  const catalogue = catalogueFor(equationsInForce(settings));
+  const rules = rulesInForce(settings);
+  return {
+    catalogue,
+    bases: basesOf(catalogue.all),
+    rules,
+    masks: gradeMasks(rules),
+    lean: catalogue.follows(settings.leanMeasure) ? settings.leanMeasure : 'ffm',
+    guards: (measure) => guardsOf(measure, settings.outsideEquation),
+  };
+};
