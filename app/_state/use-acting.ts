@@ -1,13 +1,18 @@
 'use client';
 
-import { useCallback, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { AppError } from '../../lib/core/app-error';
+import type { LongStep, Progress } from '../../lib/core/progress';
 import type { Result } from '../../lib/core/result';
 import { useAct, type Act } from './act-provider';
 import { asAppError } from './as-app-error';
 import { useMessages } from './language-provider';
 import { openWorkspace } from './open-workspace';
-import type { Workspace } from '../../lib/workspace/workspace';
+import type { Session, Workspace } from '../../lib/workspace/workspace';
+
+const BETWEEN_MS = 120;
+
+type LongAct = (workspace: Workspace, step: LongStep) => Promise<Result<Session, AppError>>;
 
 /** One panel's change under way: whether it works, what came of it. */
 export interface Acting {
@@ -16,6 +21,12 @@ export interface Acting {
   readonly done: string | undefined;
   /** Changes the clinic; whether it was done. `said` stands below the button afterwards. */
   readonly start: (action: Act, said?: string) => Promise<boolean>;
+  /** As `start`, for what takes a while: it says how far it is, and `cancel` stops it. */
+  readonly startLong: (action: LongAct, said?: string) => Promise<boolean>;
+  /** How far a long change is; null before its first word. */
+  readonly progress: Progress | null;
+  /** Stops the long change under way; undefined where none is. */
+  readonly cancel: (() => void) | undefined;
   /** Asks the workspace for something that opens no other session; undefined where it failed. */
   readonly ask: <T>(question: (workspace: Workspace) => Promise<Result<T, AppError>>) => Promise<T | undefined>;
   readonly say: (text: string | undefined) => void;
@@ -27,6 +38,10 @@ export const useActing = (): Acting => {
   const [busy, setBusy] = useState(false);
   const [error, setError] = useState<AppError | undefined>(undefined);
   const [done, setDone] = useState<string | undefined>(undefined);
+  const [progress, setProgress] = useState<Progress | null>(null);
+  const [cancel, setCancel] = useState<(() => void) | undefined>(undefined);
+  const controller = useRef<AbortController>(undefined);
+  useEffect(() => () => controller.current?.abort(), []);
 
   const begin = useCallback(() => {
     setBusy(true);
@@ -46,6 +61,34 @@ export const useActing = (): Acting => {
     [act, begin],
   );
 
+  const startLong = useCallback(
+    async (action: LongAct, said?: string): Promise<boolean> => {
+      const own = new AbortController();
+      controller.current = own;
+      let shown = 0;
+      const onProgress = (next: Progress): void => {
+        const now = performance.now();
+        if (own.signal.aborted || now - shown < BETWEEN_MS) return;
+        shown = now;
+        setProgress(next);
+      };
+      begin();
+      setProgress(null);
+      setCancel(() => () => {
+        own.abort();
+      });
+      const end = await act((workspace) => action(workspace, { signal: own.signal, onProgress }));
+      setBusy(false);
+      setProgress(null);
+      setCancel(undefined);
+      if (end.kind === 'failed' && own.signal.aborted) setDone(messages.settings.cancelled);
+      else if (end.kind === 'failed') setError(end.error);
+      if (end.kind === 'done') setDone(said);
+      return end.kind === 'done';
+    },
+    [act, begin, messages],
+  );
+
   const ask = useCallback(
     async <T>(question: (workspace: Workspace) => Promise<Result<T, AppError>>): Promise<T | undefined> => {
       begin();
@@ -63,5 +106,5 @@ export const useActing = (): Acting => {
     [begin, messages],
   );
 
-  return { busy, error, done, start, ask, say: setDone };
+  return { busy, error, done, start, startLong, progress, cancel, ask, say: setDone };
 };

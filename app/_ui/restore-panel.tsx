@@ -41,7 +41,7 @@ export const RestorePanel = () => {
     if (chosen === undefined) return;
     const options = { passphrase: chosen.sealed ? passphrase : null, as };
     void acting
-      .start((workspace) => workspace.restore(chosen.file, options), words.done)
+      .startLong((workspace, step) => workspace.restore(chosen.file, options, step), words.done)
       .then((done) => {
         if (done) setPassphrase('');
       });

@@ -30,8 +30,8 @@ export const BackupPanel = () => {
     event.preventDefault();
     let said = '';
     void acting
-      .start(async (workspace) => {
-        const answer = await workspace.backUp(sealed ? pair.first : null);
+      .startLong(async (workspace, step) => {
+        const answer = await workspace.backUp(sealed ? pair.first : null, step);
         if (!answer.ok) return answer;
         const { made, session } = answer.value;
         saveBlob(made);

@@ -19,7 +19,7 @@ export const NewPassphrase = ({ sealed }: { readonly sealed: boolean }) => {
   const submit = (event: FormEvent): void => {
     event.preventDefault();
     void acting
-      .start((workspace) => workspace.setPassphrase(pair.first))
+      .startLong((workspace, step) => workspace.setPassphrase(pair.first, step))
       .then((done) => {
         if (!done) return;
         setPair({ first: '', second: '' });

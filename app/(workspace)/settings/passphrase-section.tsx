@@ -55,7 +55,9 @@ const RemovePassphrase = () => {
             type="button"
             className="button button-strong"
             disabled={acting.busy}
-            onClick={() => void acting.start((workspace) => workspace.setPassphrase(null), words.removed)}
+            onClick={() =>
+              void acting.startLong((workspace, step) => workspace.setPassphrase(null, step), words.removed)
+            }
           >
             {words.removeNow}
           </button>

@@ -79,8 +79,8 @@ export const useSharedFile = (): SharedFile => {
   };
   const save = async (ask: boolean, passphrase: string | null): Promise<void> => {
     let said = '';
-    const done = await acting.start(async (workspace) => {
-      const answer = await workspace.saveShared(passphrase);
+    const done = await acting.startLong(async (workspace, step) => {
+      const answer = await workspace.saveShared(passphrase, step);
       if (!answer.ok) return answer;
       const { made, session } = answer.value;
       const written = await keptSharedFiles.save(clinic.id, made.blob, ask ? made.name : null);
@@ -104,7 +104,8 @@ export const useSharedFile = (): SharedFile => {
   const merge: SharedFile['merge'] = async (choices, passphrase) => {
     if (compared === undefined) return;
     const options = { name: compared.file.name, passphrase, choices };
-    if (await acting.start((workspace) => workspace.merge(compared.file, options), words.merged)) leave();
+    if (await acting.startLong((workspace, step) => workspace.merge(compared.file, options, step), words.merged))
+      leave();
   };
   return {
     acting,

@@ -19,6 +19,7 @@ export const settings = (f: Formatters) => ({
   },
   working: 'Working',
   done: 'Done.',
+  cancelled: 'Stopped before it was done. The clinic is as it was.',
   clinics: {
     lead: 'Each clinic has its own files, settings and log. One is open at a time.',
     list: 'Clinics kept in this browser',
