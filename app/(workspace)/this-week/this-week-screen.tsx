@@ -44,14 +44,20 @@ const ThisWeekView = ({ lists }: { readonly lists: ContactLists }) => {
           </p>
         }
       >
-        {words.headline({ visits: summary.visitsSinceMonday, usable: summary.usableSinceMonday, talk, again })}
+        {words.headline({
+          visits: summary.visitsSinceMonday,
+          usable: summary.usableSinceMonday,
+          talk,
+          again,
+          judged: expected !== undefined,
+        })}
       </Sentence>
       {summary.conditionsKnown ? null : <ProcedureQuestion />}
       <div className={styles.columns}>
         <ContactSection
           title={contact.talkTo}
           note={note(contact.talkToFor, talk)}
-          empty={contact.emptyTalk}
+          empty={expected === undefined ? words.nothingJudged : contact.emptyTalk}
           count={talk}
           foot={all(talk)}
         >

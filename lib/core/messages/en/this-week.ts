@@ -3,11 +3,15 @@ import type { Formatters } from '../../formatters';
 /** The first screen. */
 export const thisWeek = (f: Formatters) => ({
   title: 'This week',
-  headline: (p: { visits: number; usable: number; talk: number; again: number }) => {
+  headline: (p: { visits: number; usable: number; talk: number; again: number; judged: boolean }) => {
     const visits =
       p.visits === 0
         ? 'No visit since Monday.'
         : `${f.plural(p.visits, 'One visit since Monday', '# visits since Monday')}, ${p.usable === p.visits ? 'all of them' : `${f.number(p.usable)} of them`} usable.`;
+    if (!p.judged && p.talk === 0) {
+      const repeat = p.again === 0 ? '' : ` ${f.plural(p.again, 'One person', '# people')} to measure again.`;
+      return `${visits} No change can be judged yet.${repeat}`;
+    }
     if (p.talk === 0 && p.again === 0) return `${visits} Nobody to talk to or to measure again.`;
     const talk = p.talk === 0 ? 'Nobody' : f.plural(p.talk, 'One person', '# people');
     const again = p.again === 0 ? 'nobody' : f.number(p.again);
@@ -17,6 +21,7 @@ export const thisWeek = (f: Formatters) => ({
     `With nobody changed, about ${p.about} of ${f.number(p.checked)} people checked would stand on the first list by measurement error alone (${p.from} to ${p.to}).`,
   noErrorStudy: (p: { checked: number }) =>
     `${f.plural(p.checked, '# person', '# people')} checked. Without an own between-day error study nobody can be listed; Repeatability says how to get one.`,
+  nothingJudged: 'No change can be judged yet: there is no measurement error to judge it by.',
   period: (p: { monday: string; asOf: string }) => `${p.monday} to ${p.asOf}.`,
   state: 'State of the data',
   newestFile: 'Newest file',
