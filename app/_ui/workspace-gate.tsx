@@ -13,7 +13,7 @@ import { LockedScreen } from './locked-screen';
 import { Loading } from './states';
 
 /** Screens that look at no value and no group of people. */
-const WITHOUT_FILTER: ReadonlySet<string> = new Set(['/settings/']);
+const WITHOUT_FILTER: ReadonlySet<string> = new Set(['/import/', '/settings/']);
 
 /** Screens stand only inside an open clinic; until then its opening or its failure is on screen. */
 export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) => {

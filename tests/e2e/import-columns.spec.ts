@@ -66,9 +66,10 @@ test('a German export is read after two answers, remembered, and its mapping tra
   await takeColumns(page);
   expect(await countOf(page, 'accepted')).toBe(`${VISITS} of ${VISITS}`);
   const converted = page.getByRole('region', { name: 'Converted and read another way' });
-  await expect(converted).toContainText(`height_cm: ${VISITS} cells converted from metres to centimetres`);
-  await expect(converted).toContainText(`weight_kg: ${VISITS} cells read with a decimal comma`);
-  await expect(converted).toContainText(`visit_date: ${VISITS} dates read as day, month, year`);
+  await expect(converted).toContainText(`Converted from metres to centimetres: height (${VISITS}).`);
+  await expect(converted).toContainText('Decimal comma read as a decimal point: ');
+  await expect(converted).toContainText(`weight (${VISITS})`);
+  await expect(converted).toContainText(`Dates read as day, month, year: visit date (${VISITS}).`);
   await page.getByRole('button', { name: 'Discard this plan' }).click();
 
   await giveFiles(page, given);
@@ -112,8 +113,8 @@ test('pounds, inches and readings side by side; a workbook; a zip; a folder; a c
   await takeColumns(page);
   expect(await countOf(page, 'accepted')).toBe(`${2 * VISITS} of ${2 * VISITS}`);
   const converted = page.getByRole('region', { name: 'Converted and read another way' });
-  await expect(converted).toContainText('converted from pounds to kilograms');
-  await expect(converted).toContainText('converted from inches to centimetres');
+  await expect(converted).toContainText('Converted from pounds to kilograms');
+  await expect(converted).toContainText('Converted from inches to centimetres');
   await page.getByRole('button', { name: 'Discard this plan' }).click();
 
   const day = (month: number, date: number): Date => new Date(Date.UTC(2025, month - 1, date));

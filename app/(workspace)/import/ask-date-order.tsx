@@ -3,7 +3,6 @@
 import { useState } from 'react';
 import { parseIsoDate } from '../../../lib/core/iso-date';
 import type { DateOrder } from '../../../lib/import/mapping';
-import { readSamples } from '../../../lib/workspace/read-samples';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { AskForm } from './ask-form';
 import type { ColumnQuestionProps, QuestionOf } from './column-question-props';
@@ -12,6 +11,7 @@ import { sourceName } from './mapping-view';
 import { RadioList } from './radio-list';
 import { SampleCells } from './sample-cells';
 import { SameForAll } from './same-for-all';
+import { tellingDate } from './telling-date';
 
 /** Day and month cannot be told apart: the readings of one date, side by side. */
 export const AskDateOrder = ({ one, question, later, onMapping }: ColumnQuestionProps<QuestionOf<'date-order'>>) => {
@@ -22,7 +22,7 @@ export const AskDateOrder = ({ one, question, later, onMapping }: ColumnQuestion
   const [all, setAll] = useState(true);
   const [wrong, setWrong] = useState<string | undefined>(undefined);
   const { header } = one.table.profile;
-  const sample = question.samples[0] ?? '';
+  const { sample, readings } = tellingDate(question);
   const alike = one.questions.flatMap((other) =>
     other.kind === 'date-order' && order !== undefined && other.orders.includes(order) ? [other.place] : [],
   );
@@ -43,9 +43,8 @@ export const AskDateOrder = ({ one, question, later, onMapping }: ColumnQuestion
         legend={words.choose}
         legendHidden
         value={order}
-        options={question.orders.map((value) => {
-          const [read] = readSamples({ to: question.to, dateOrder: value }, [sample]);
-          const date = parseIsoDate(read ?? '');
+        options={question.orders.map((value, index) => {
+          const date = parseIsoDate(readings[index] ?? '');
           return {
             value,
             label:

@@ -1,6 +1,8 @@
 'use client';
 
 import type { Answer } from '../../../lib/cohort/settings';
+import { COLUMN_BY_NAME } from '../../../lib/import/columns';
+import { SOURCE_UNITS } from '../../../lib/import/mapping';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { CellText } from './cell-text';
 import { ChoiceButtons } from './choice-buttons';
@@ -10,9 +12,11 @@ import type { FarOffQuestion } from './stack-questions';
 
 /** Whether a far-off value is what was measured. */
 export const AskFarOff = ({ question, busy, onAnswer, later }: AskProps<FarOffQuestion>) => {
-  const words = useMessages().importScreen.questions.farOff;
+  const screen = useMessages().importScreen;
+  const words = screen.questions.farOff;
   const f = useFormatters();
-  const { client, visitDate, column, value, file, line } = question;
+  const { client, visitDate, column, value, file, line, message } = question;
+  const unit = SOURCE_UNITS.find((one) => one !== '1' && one === COLUMN_BY_NAME.get(column)?.unit);
   const answer = (decision: 'keep' | 'refuse'): Answer => ({
     kind: 'far-off',
     client,
@@ -24,14 +28,14 @@ export const AskFarOff = ({ question, busy, onAnswer, later }: AskProps<FarOffQu
   return (
     <>
       <p className={styles.asked}>
-        {words.before({ column })}
+        {words.before({ name: screen.mapping.name({ column }) })}
         <CellText value={value} />
-        {words.after}
+        {words.after({ unit: unit === undefined ? '' : screen.mapping.units[unit] })}
       </p>
       <p>
-        <bdi>{words.where({ client, date: f.date(visitDate), file, line })}</bdi>{' '}
-        <span className="quiet">{words.open}</span>
+        <bdi>{words.where({ client, date: f.date(visitDate), file, line })}</bdi> {message}
       </p>
+      <p className="quiet">{words.consequence}</p>
       <ChoiceButtons
         busy={busy}
         later={later}

@@ -1,13 +1,12 @@
 'use client';
 
 import type { Mapping } from '../../../lib/import/mapping';
-import { mappingFile } from '../../../lib/workspace/mapping-file';
 import { useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';
 import { useSession } from '../../_state/workspace-provider';
-import { saveFile } from '../../_ui/save-file';
 import { Failing } from '../../_ui/states';
 import styles from './import-screen.module.css';
+import { useSaveMapping } from './use-save-mapping';
 
 const NAMED = 4;
 
@@ -16,6 +15,7 @@ export const ClinicMappings = () => {
   const words = useMessages().importScreen.clinic.mappings;
   const { mappings, clinic } = useSession();
   const { busy, error, start } = useActing();
+  const saveMapping = useSaveMapping();
   if (clinic.kind === 'demo' || mappings.length === 0) return null;
   const nameOf = ({ header }: Mapping): string =>
     words.first({ names: header.slice(0, NAMED), more: Math.max(0, header.length - NAMED) });
@@ -40,7 +40,7 @@ export const ClinicMappings = () => {
                 className="button"
                 aria-label={words.saveOf({ names: nameOf(mapping) })}
                 onClick={() => {
-                  saveFile(mappingFile(mapping));
+                  saveMapping(mapping, true);
                 }}
               >
                 {words.save}

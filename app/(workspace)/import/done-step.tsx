@@ -41,8 +41,20 @@ export const DoneStep = ({ state, onMore }: DoneStepProps) => {
               ? words.done.nothingAdded
               : words.done.imported({ rows: state.rows, files: state.files })}
         </p>
-        <p>
-          {session.waiting === 0 ? null : words.done.waiting({ n: session.waiting })}{' '}
+        {session.waiting === 0 ? null : (
+          <p>
+            {words.done.waiting({ n: session.waiting })}{' '}
+            <FilterLink href="/import/#questions" onClick={onMore}>
+              {words.done.answer}
+            </FilterLink>
+          </p>
+        )}
+        {session.keeping.changesSinceBackup === 0 ? null : (
+          <p>
+            {words.done.notBackedUp} <FilterLink href="/settings/#keeping">{words.done.backUp}</FilterLink>
+          </p>
+        )}
+        <p className="quiet">
           {words.done.data({ version: session.dataVersion, asOf: f.date(session.cohort.summary.asOf) })}
         </p>
         <div className={styles.buttons}>

@@ -2,21 +2,29 @@
 
 import { useId, useRef, useState } from 'react';
 import type { AppError } from '../../../lib/core/app-error';
+import { COLUMN_BY_NAME } from '../../../lib/import/columns';
 import type { Mapping } from '../../../lib/import/mapping';
-import { mappingFile, readMappingFile } from '../../../lib/workspace/mapping-file';
+import { readMappingFile } from '../../../lib/workspace/mapping-file';
 import { useMessages } from '../../_state/language-provider';
-import { saveFile } from '../../_ui/save-file';
 import styles from './import-screen.module.css';
+import { useSaveMapping } from './use-save-mapping';
 
 interface MappingFileButtonsProps {
   readonly mapping: Mapping;
   readonly header: readonly string[];
+  /** Whether the table goes into the open clinic: only what leaves a clinic stands in its list of exports. */
+  readonly listed: boolean;
   readonly onMapping: (mapping: Mapping) => void;
 }
 
 /** A mapping as a JSON file, to take along and to bring in. */
-export const MappingFileButtons = ({ mapping, header, onMapping }: MappingFileButtonsProps) => {
-  const words = useMessages().importScreen.mapping.file;
+export const MappingFileButtons = ({ mapping, header, listed, onMapping }: MappingFileButtonsProps) => {
+  const screen = useMessages().importScreen.mapping;
+  const words = screen.file;
+  const saveMapping = useSaveMapping();
+  const personal = mapping.constants
+    .filter(({ to, value }) => value.trim() !== '' && COLUMN_BY_NAME.get(to)?.role === 'identity')
+    .map(({ to }) => screen.name({ column: to }));
   const noteId = useId();
   const input = useRef<HTMLInputElement>(null);
   const [said, setSaid] = useState<string | undefined>(undefined);
@@ -37,7 +45,7 @@ export const MappingFileButtons = ({ mapping, header, onMapping }: MappingFileBu
           className="button"
           aria-describedby={noteId}
           onClick={() => {
-            saveFile(mappingFile(mapping));
+            saveMapping(mapping, listed);
           }}
         >
           {words.save}
@@ -53,7 +61,7 @@ export const MappingFileButtons = ({ mapping, header, onMapping }: MappingFileBu
         </label>
       </div>
       <p id={noteId} className="quiet small">
-        {words.note}
+        {words.note} {personal.length === 0 ? null : <strong>{words.personal({ names: personal })}</strong>}
       </p>
       <p role="status" className="small">
         {said}

@@ -3,6 +3,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { AppError } from '../../../lib/core/app-error';
 import { useMessages } from '../../_state/language-provider';
+import { useSession } from '../../_state/workspace-provider';
 import { ColumnQuestionStack } from './column-question-stack';
 import { FailedFiles } from './failed-files';
 import { openColumnQuestions, withTable, type ImportWork } from './import-work';
@@ -23,6 +24,7 @@ interface MappingStepProps {
 export const MappingStep = ({ work, error, busy, process }: MappingStepProps) => {
   const screen = useMessages().importScreen;
   const words = screen.mapping;
+  const { clinic } = useSession();
   const open = openColumnQuestions(work);
   const [most, setMost] = useState(open);
   if (open > most) setMost(open);
@@ -74,6 +76,7 @@ export const MappingStep = ({ work, error, busy, process }: MappingStepProps) =>
           key={`${String(one.file)} ${one.table.table}`}
           one={one}
           busy={busy}
+          intoOpen={work.into === clinic.id}
           onUse={(used) => {
             process.showMapping(withTable(work, index, { used }));
           }}

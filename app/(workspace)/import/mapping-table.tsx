@@ -16,13 +16,15 @@ import { TargetGroups } from './target-groups';
 interface MappingTableProps {
   readonly one: WorkTable;
   readonly busy: boolean;
+  /** Whether it goes into the open clinic. */
+  readonly intoOpen: boolean;
   readonly onUse: (used: boolean) => void;
   readonly onMapping: (mapping: Mapping) => void;
   readonly onHeaderLine: (line: number) => void;
 }
 
 /** One table of the given files: as it is, how its columns are read, and what comes out. */
-export const MappingTable = ({ one, busy, onUse, onMapping, onHeaderLine }: MappingTableProps) => {
+export const MappingTable = ({ one, busy, intoOpen, onUse, onMapping, onHeaderLine }: MappingTableProps) => {
   const words = useMessages().importScreen.mapping;
   const files = useMessages().importScreen.files;
   const titleId = useId();
@@ -126,7 +128,7 @@ export const MappingTable = ({ one, busy, onUse, onMapping, onHeaderLine }: Mapp
             <p className="quiet small">{words.preview.note}</p>
             <PreviewTable name={name} table={table} mapping={mapping} />
           </section>
-          <MappingFileButtons mapping={mapping} header={profile.header} onMapping={onMapping} />
+          <MappingFileButtons mapping={mapping} header={profile.header} listed={intoOpen} onMapping={onMapping} />
         </>
       ) : (
         <p className="quiet">{words.tables.unused}</p>

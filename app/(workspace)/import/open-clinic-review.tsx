@@ -28,6 +28,7 @@ export const OpenClinicReview = () => {
         countsTitle={words.counts.current}
         filesTitle={words.files.current}
         updating={busy}
+        ofOpenClinic
         asksError={session.clinic.kind === 'own'}
         onSettings={(settings) => void save(settings)}
       />

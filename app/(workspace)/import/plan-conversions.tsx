@@ -21,12 +21,13 @@ export const PlanConversions = ({ plan }: { readonly plan: ImportPlan }) => {
             </p>
           )}
           <ul className={styles.list}>
-            {conversions.map((conversion) => (
-              <li key={`${conversion.column} ${conversion.from}`}>{conversionWords(conversion, words)}</li>
+            {conversionWords(conversions, words).map((said) => (
+              <li key={said}>{said}</li>
             ))}
           </ul>
         </div>
       ))}
+      <p className="quiet small">{words.files.conversionsNote}</p>
     </section>
   );
 };

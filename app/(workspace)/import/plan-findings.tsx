@@ -13,7 +13,7 @@ import { ReportButton } from './report-button';
 const KINDS: readonly FindingKind[] = ['refused', 'question', 'warning', 'changed', 'duplicate', 'set-aside', 'erased'];
 
 /** Every row or cell that import has something to say about: where, what, and what to do. */
-export const PlanFindings = ({ plan }: { readonly plan: ImportPlan }) => {
+export const PlanFindings = ({ plan, listed }: { readonly plan: ImportPlan; readonly listed: boolean }) => {
   const words = useMessages().importScreen.findings;
   const [kind, setKind] = useState<FindingKind | 'all'>('all');
   const present = KINDS.filter((one) => plan.findings.some((finding) => finding.kind === one));
@@ -24,7 +24,12 @@ export const PlanFindings = ({ plan }: { readonly plan: ImportPlan }) => {
   );
   const columns = useMemo(
     (): readonly DataColumn<Finding>[] => [
-      { id: 'kind', title: words.columns.kind, value: (row) => words.kind[row.kind] },
+      {
+        id: 'kind',
+        title: words.columns.kind,
+        value: (row) => words.kind[row.kind],
+        cell: (row) => <span className="no-wrap">{words.kind[row.kind]}</span>,
+      },
       {
         id: 'file',
         title: words.columns.file,
@@ -90,7 +95,7 @@ export const PlanFindings = ({ plan }: { readonly plan: ImportPlan }) => {
         <p className={styles.notes}>{words.part({ shown: plan.findings.length, of: plan.findingCount })}</p>
       ) : null}
       <p className={styles.notes}>{words.note}</p>
-      <ReportButton plan={plan} />
+      <ReportButton plan={plan} listed={listed} />
     </div>
   );
 };

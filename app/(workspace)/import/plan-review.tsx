@@ -17,6 +17,8 @@ interface PlanReviewProps {
   readonly countsTitle: string;
   readonly filesTitle: string;
   readonly updating: boolean;
+  /** Whether the rows are or will be the open clinic's. */
+  readonly ofOpenClinic: boolean;
   /** Whether it is asked by which error changes are judged. */
   readonly asksError: boolean;
   readonly onSettings: (settings: Settings) => void;
@@ -24,7 +26,7 @@ interface PlanReviewProps {
 
 /** A plan as a person reads it: counts, questions, files, rows. */
 export const PlanReview = (props: PlanReviewProps) => {
-  const { plan, settings, countsTitle, filesTitle, updating, asksError, onSettings } = props;
+  const { plan, settings, countsTitle, filesTitle, updating, ofOpenClinic, asksError, onSettings } = props;
   const words = useMessages().importScreen;
   const asking = { plan, settings, busy: updating, onSettings };
   return (
@@ -36,7 +38,7 @@ export const PlanReview = (props: PlanReviewProps) => {
       {asksError && plan.accepted > 0 ? <ErrorSourceSection {...asking} /> : null}
       <PlanFiles plan={plan} title={filesTitle} />
       <PlanConversions plan={plan} />
-      <PlanFindings plan={plan} />
+      <PlanFindings plan={plan} listed={ofOpenClinic} />
     </>
   );
 };

@@ -1,6 +1,7 @@
 'use client';
 
 import { useMessages } from '../../_state/language-provider';
+import { useSession } from '../../_state/workspace-provider';
 import { CommitBar } from './commit-bar';
 import { FailedFiles } from './failed-files';
 import type { ImportState } from './import-state';
@@ -21,6 +22,7 @@ interface PlannedStepProps {
 export const PlannedStep = ({ state, process }: PlannedStepProps) => {
   const words = useMessages().importScreen;
   const { change, rename, commit } = usePlanned(process);
+  const { clinic } = useSession();
   const { plan, work, updating, error } = state;
   const { settings } = work;
   const questions = openQuestions(plan, settings).length;
@@ -60,6 +62,7 @@ export const PlannedStep = ({ state, process }: PlannedStepProps) => {
         countsTitle={words.counts.planned}
         filesTitle={words.files.title}
         updating={updating}
+        ofOpenClinic={work.into === clinic.id}
         asksError
         onSettings={(next) => void change(next)}
       />

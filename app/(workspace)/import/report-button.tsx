@@ -6,15 +6,25 @@ import { useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';
 import { saveBlob } from '../../_ui/save-blob';
 import { Failing } from '../../_ui/states';
+import { useSaveFile } from '../../_ui/use-save-file';
 import styles from './import-screen.module.css';
 
+interface ReportButtonProps {
+  readonly plan: ImportPlan;
+  /** Whether the rows are or will be the open clinic's: only what leaves a clinic stands in its list of exports. */
+  readonly listed: boolean;
+}
+
 /** The report as a file that, corrected, completes the import. */
-export const ReportButton = ({ plan }: { readonly plan: ImportPlan }) => {
+export const ReportButton = ({ plan, listed }: ReportButtonProps) => {
   const words = useMessages().importScreen.findings;
   const { busy, error, ask } = useActing();
+  const { saveMade } = useSaveFile();
   const save = async (): Promise<void> => {
     const made = await ask(async (workspace) => ok(await workspace.reportOf(plan)));
-    if (made !== undefined) saveBlob(made);
+    if (made === undefined) return;
+    if (listed) saveMade('report', made, plan.findingCount);
+    else saveBlob(made);
   };
   return (
     <div className={styles.report}>

@@ -12,6 +12,8 @@ export interface FarOffQuestion {
   readonly value: string;
   readonly file: string;
   readonly line: number;
+  /** What is unusual about it. */
+  readonly message: string;
 }
 
 /** A question about a row or a person. The key is the subject of the answer that settles it. */
@@ -56,8 +58,8 @@ const farOffOf = (finding: Finding): readonly FarOffQuestion[] => {
     visitDate === undefined
   )
     return [];
-  const { client, column, value, file, line } = finding;
-  return column === '' ? [] : [{ kind: 'far-off', client, visitDate, column, value, file, line }];
+  const { client, column, value, file, line, message } = finding;
+  return column === '' ? [] : [{ kind: 'far-off', client, visitDate, column, value, file, line, message }];
 };
 
 /** Everything that a plan asks about rows and people and that no answer settles yet, each once: rows before people. */

@@ -1,4 +1,5 @@
 import type { Formatters } from '../../formatters';
+import { importColumns } from './import-columns';
 
 /** Words of the question about a clinic's written procedure. */
 export const importConditions = (f: Formatters) => ({
@@ -7,10 +8,10 @@ export const importConditions = (f: Formatters) => ({
     p.site === null ? 'Do you measure by a written procedure?' : `Do you measure by a written procedure at ${p.site}?`,
   missing: (p: { columns: readonly string[]; visits: number; from: string; to: string }) =>
     `${f.plural(p.visits, 'One visit', '# visits')} from ${p.from} to ${p.to} do not say under which conditions people were measured: ${f.list(
-      p.columns,
+      p.columns.map((column) => importColumns[column] ?? column),
     )} ${p.columns.length === 1 ? 'is' : 'are'} missing or empty in every row.`,
   explanation:
-    'If your clinic keeps a written procedure, declare what it requires. These conditions then count as met by procedure, every n says so, and a recorded “no” still beats it. Without one they stay unknown.',
+    'If your clinic keeps a written procedure, declare what it requires. These conditions then count as met by procedure, every n says so, and a recorded “no” still beats it. Without one, changes are compared all the same, and nothing is known about the conditions behind them.',
   conditionsLabel: 'The procedure requires',
   all: 'All of these',
   site: 'Where',

@@ -160,6 +160,8 @@ export const importMapping = (f: Formatters) => ({
     load: 'Load a mapping',
     loaded: (p: { name: string }) => `${p.name} is used for this table.`,
     note: 'A JSON file: for another PC, or for the command line. It holds column names and your choices, no rows.',
+    personal: (p: { names: readonly string[] }) =>
+      `Here it also holds what you wrote for every row: ${f.list(p.names)}. Hand it only to who may know.`,
   },
   column: importColumns,
   name: (p: { column: string }) => importColumns[p.column] ?? p.column,

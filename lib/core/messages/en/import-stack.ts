@@ -12,21 +12,24 @@ export const importStack = (f: Formatters) => {
     allAnswered: 'Every question is answered.',
     answeredTitle: 'Answered',
     farOff: {
-      before: (p: { column: string }) => `Is ${p.column} = `,
-      after: ' what was measured?',
+      before: (p: { name: string }) => `Was this measured: ${p.name} `,
+      after: (p: { unit: string }) => `${p.unit === '' ? '' : ` ${p.unit}`}?`,
       where: (p: { client: string; date: string; file: string; line: number }) =>
         `${p.client}, visit of ${p.date}; ${p.file}, line ${f.number(p.line)}.`,
       keep: 'Yes, keep it',
       refuse: 'No, do not accept the row',
-      open: 'Not answered: the row is set aside until then.',
+      consequence:
+        'Kept, the value counts like any other. Not accepted, the row stays out until a corrected file is imported.',
       kept: 'Answered: keep it.',
       refused: 'Answered: do not accept the row.',
     },
     ids: {
       ask: (p: { ids: readonly string[] }) => `Are ${f.list(p.ids)} one person?`,
       why: {
-        spelling: 'The ids differ only in case, spaces or signs.',
-        'name-and-birth': 'Name and birth date are the same.',
+        spelling:
+          'The ids differ only in case, spaces or signs. Visits of one person are compared with each other; those of different people never are.',
+        'name-and-birth':
+          'Name and birth date are the same. Visits of one person are compared with each other; those of different people never are.',
       },
       visits: (p: { id: string; visits: number }) => `${p.id}: ${visits(p.visits)}`,
       same: (p: { id: string }) => `One person, called ${p.id}`,
@@ -38,14 +41,14 @@ export const importStack = (f: Formatters) => {
     },
     birth: {
       ask: (p: { client: string }) => `When was ${p.client} born?`,
-      why: 'The files hold more than one birth date for this id.',
+      why: 'The files hold more than one birth date for this id. The age in every equation follows from the one you choose.',
       option: (p: { date: string; visits: number }) => `${p.date} (${visits(p.visits)})`,
       open: 'Not answered: the birth date of most visits counts.',
       answered: (p: { client: string; date: string }) => `${p.client}: born ${p.date}.`,
     },
     sexes: {
       ask: (p: { client: string }) => `Which coding of sex do the equations use for ${p.client}?`,
-      why: 'The files hold more than one. A series uses one coding throughout; what is recorded stays as it is.',
+      why: 'The files hold more than one, and the coding moves computed values by kilograms. A series uses one throughout; what is recorded stays as it is.',
       female: (p: { visits: number }) => `Female (${visits(p.visits)})`,
       male: (p: { visits: number }) => `Male (${visits(p.visits)})`,
       open: 'Not answered: the coding of most visits counts for all.',
@@ -64,8 +67,10 @@ export const importStack = (f: Formatters) => {
     reading: {
       ask: (p: { client: string; date: string }) => `Which reading of ${p.client} on ${p.date} counts?`,
       why: {
-        'same-figures': 'Two rows hold the same figures and differ elsewhere.',
-        'same-number': 'The same reading number came twice with other figures.',
+        'same-figures':
+          'Two rows hold the same figures and differ elsewhere. Written down twice, one counts; measured twice, both do.',
+        'same-number':
+          'The same reading number came twice with other figures. Corrected later, one counts; measured twice, both do.',
       },
       row: (p: { file: string; line: number }) => `${p.file}, line ${f.number(p.line)}`,
       column: 'Column',

@@ -113,12 +113,15 @@ export const importScreen = (f: Formatters) => {
       table: 'Format',
       enrolment: 'enrolment',
       conversionsTitle: 'Converted and read another way',
-      conversion: (p: { column: string; cells: number; from: string; to: string }) =>
-        `${p.column}: ${f.plural(p.cells, '# cell', '# cells')} converted from ${p.from} to ${p.to}`,
-      orderRead: (p: { column: string; cells: number; order: string }) =>
-        `${p.column}: ${f.plural(p.cells, '# date', '# dates')} read as ${p.order}`,
-      commaRead: (p: { column: string; cells: number }) =>
-        `${p.column}: ${f.plural(p.cells, '# cell', '# cells')} read with a decimal comma`,
+      conversionsNote: 'In brackets: how many cells. The files keep what they say.',
+      converted: (p: { from: string; to: string; columns: readonly string[] }) =>
+        p.to === ''
+          ? `“${p.from}” read as unknown: ${f.list(p.columns)}.`
+          : `Converted from ${p.from} to ${p.to}: ${f.list(p.columns)}.`,
+      orderRead: (p: { order: string; columns: readonly string[] }) =>
+        `Dates read as ${p.order}: ${f.list(p.columns)}.`,
+      commaRead: (p: { columns: readonly string[] }) => `Decimal comma read as a decimal point: ${f.list(p.columns)}.`,
+      withCells: (p: { column: string; cells: number }) => `${p.column} (${f.number(p.cells)})`,
     },
     findings: importFindings(f),
     mapping: importMapping(f),
@@ -143,6 +146,9 @@ export const importScreen = (f: Formatters) => {
         `${f.plural(p.rows, '# row', '# rows')} from ${f.plural(p.files, '# file', '# files')}.`,
       nothingAdded: 'The clinic held these files already, so no row was added.',
       waiting: (p: { n: number }) => f.plural(p.n, '# row waits for an answer.', '# rows wait for an answer.'),
+      answer: 'Answer the questions',
+      notBackedUp: 'This clinic lies in this browser profile alone.',
+      backUp: 'Back it up',
       data: (p: { version: string; asOf: string }) => `Data to ${p.asOf}, version ${p.version}.`,
       changedTitle: 'What changed since last time',
       visits: (p: { n: number }) => f.plural(p.n, '# visit came in', '# visits came in'),
