@@ -6,6 +6,7 @@ import { clientDetailOf } from './client-detail';
 import { contactsOf } from './contacts';
 import { clientListOf, indicesOf } from './people';
 import { programRowsOf } from './program-rows';
+import { agreementsOf, comparisonOf, equationFitsOf } from './methods';
 import { listedMeasures } from './listed-measures';
 import { cohortModel } from './model';
 import { createAsk } from './question';
@@ -36,6 +37,9 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     programs: (filter, purpose, signal) => programRowsOf(ask, model, filter, purpose, signal),
     vectors: (filter, signal) => vectorsOf(ask, model, filter, signal),
     indices: (filter, signal) => indicesOf(ask, model, filter, signal),
+    equationFits: (filter, signal) => equationFitsOf(ask, model, filter, signal),
+    agreements: (filter, signal) => agreementsOf(ask, model, filter, signal),
+    compareEquations: (equations, filter, signal) => comparisonOf(ask, model, equations, filter, signal),
     contacts: (filter, signal) =>
       contactsOf(ask, filter, { asOf, model, precision: precisionAt(filter.level) }, signal),
     clients: (filter, signal) => clientListOf(ask, filter, signal),

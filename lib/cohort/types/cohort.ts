@@ -1,4 +1,5 @@
 import type { Catalogue } from '../../measures/catalogue';
+import type { Equation } from '../../measures/equation';
 import type { Guards } from '../../measures/guard';
 import type { AnyMeasureId, MeasureId } from '../../measures/measure-id';
 import type { ChangeRow } from './change-row';
@@ -6,6 +7,7 @@ import type { ClientDetail } from './client-detail';
 import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
 import type { ContactLists } from './contact-lists';
 import type { CohortFilter, Level, Purpose } from './filter';
+import type { EquationComparison, EquationFit, ExportAgreement } from './methods';
 import type { PrecisionRow } from './precision-row';
 import type { ProgramRow } from './program-row';
 import type { VectorAnalysis } from './vector-analysis';
@@ -28,6 +30,16 @@ export interface Cohort {
   programs(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ProgramRow[]>;
   vectors(filter: CohortFilter, signal?: AbortSignal): Promise<VectorAnalysis>;
   indices(filter: CohortFilter, signal?: AbortSignal): Promise<readonly IndexPoint[]>;
+  /** For each equation in force: the share of visits inside the group it was made for. */
+  equationFits(filter: CohortFilter, signal?: AbortSignal): Promise<readonly EquationFit[]>;
+  /** Exported against computed values. */
+  agreements(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ExportAgreement[]>;
+  /** Other equations of a quantity against one of them, on the loaded people. */
+  compareEquations(
+    equations: { readonly against: Equation; readonly others: readonly Equation[] },
+    filter: CohortFilter,
+    signal?: AbortSignal,
+  ): Promise<EquationComparison>;
   contacts(filter: CohortFilter, signal?: AbortSignal): Promise<ContactLists>;
   clients(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ClientListRow[]>;
   /** Undefined where no client has the key. */

@@ -1,0 +1,77 @@
+import { compileExpression } from '../../measures/compile-sql';
+import { equationExpression, type Equation } from '../../measures/equation';
+import { inCommonUnit } from '../../measures/in-common-unit';
+import { inputsOf } from '../../measures/inputs-of';
+import type { MeasureId } from '../../measures/measure-id';
+import { difference, input, type Expression } from '../../measures/expression';
+import { substitute } from '../../measures/substitute';
+import type { CohortModel } from '../model';
+import { outsideConditions } from './outside-equation-sql';
+
+const PEOPLE = `(f.program IS NULL OR EXISTS (SELECT 1 FROM enrolments AS e WHERE e.client_key = v.client_key AND e.program = f.program))
+  AND (f.site IS NULL OR v.site = f.site) AND (f.sex IS NULL OR v.sex = f.sex)
+  AND (f.age_from IS NULL OR v.completed_age >= f.age_from) AND (f.age_to IS NULL OR v.completed_age <= f.age_to)`;
+
+const anyOutside = (equation: Equation, visit: string): string => {
+  const conditions = outsideConditions(equation, visit);
+  return conditions.length === 0 ? 'FALSE' : conditions.map(({ when }) => `COALESCE(${when}, FALSE)`).join(' OR ');
+};
+
+/** Visits with an equation's value, and those of them outside its group, by what they miss. One row. */
+export const fitQuery = (equation: Equation): string => `SELECT COUNT(*) AS visits,
+  COUNT(*) FILTER (WHERE NOT (${anyOutside(equation, 'v')})) AS inside
+  ${outsideConditions(equation, 'v')
+    .map(({ code, when }) => `, COUNT(*) FILTER (WHERE COALESCE(${when}, FALSE)) AS ${code}`)
+    .join('')}
+FROM visits AS v CROSS JOIN filter AS f
+WHERE v.${equation.quantity} IS NOT NULL AND ${PEOPLE}`;
+
+/** Each client's latest series visit that holds both values. */
+export const agreementQuery = (computed: MeasureId, exported: MeasureId): string => `WITH both_held AS (
+  SELECT v.client_key, v.visit_date, v.${computed} AS computed, v.${exported} AS exported,
+    ROW_NUMBER() OVER (PARTITION BY v.client_key ORDER BY v.visit_no DESC) AS place
+  FROM visits AS v CROSS JOIN filter AS f
+  WHERE v.in_series = 1 AND v.${computed} IS NOT NULL AND v.${exported} IS NOT NULL AND ${PEOPLE}
+)
+SELECT b.client_key, c.client_id, b.visit_date, b.computed, b.exported
+FROM both_held AS b JOIN clients AS c ON c.client_key = b.client_key
+WHERE b.place = 1 ORDER BY c.client_id`;
+
+/** An equation on readings: fat-free and fat mass in it are those that the equation in force computes. */
+const onReadings = (equation: Equation, { catalogue }: CohortModel): Expression => {
+  const fatFreeMass = equationExpression(catalogue.equations.ffm);
+  const withFat = substitute(inCommonUnit(equation), 'fm_kg', difference(input('weight_kg'), fatFreeMass));
+  return substitute(withFat, 'ffm_kg', fatFreeMass);
+};
+
+/**
+ * Values of several equations at each client's latest series visit, means over its readings, with whether the visit lies
+ * outside an equation's group: columns `value_<i>` and `outside_<i>` in the order of the equations.
+ */
+export const comparisonQuery = (equations: readonly Equation[], model: CohortModel): string => {
+  const [against] = equations;
+  const readsImpedance = against !== undefined && inputsOf(onReadings(against, model)).includes('r_ohm');
+  const holds = readsImpedance ? 'v.r_h' : 'v.weight';
+  return `WITH latest AS (
+  SELECT v.*, ROW_NUMBER() OVER (PARTITION BY v.client_key ORDER BY v.visit_no DESC) AS place
+  FROM visits AS v CROSS JOIN filter AS f
+  WHERE v.in_series = 1 AND ${holds} IS NOT NULL AND ${PEOPLE}
+),
+computed AS (
+  SELECT v.client_key, ${equations
+    .map((equation, index) => `AVG(${compileExpression(onReadings(equation, model))}) AS value_${String(index)}`)
+    .join(',\n    ')}
+  FROM latest AS v
+  JOIN reading_values AS r ON r.client_key = v.client_key AND r.visit_date = v.visit_date
+    AND r.visit_purpose = v.visit_purpose AND r.device = v.device AND r.frequency_khz = v.frequency_khz
+  WHERE v.place = 1 GROUP BY v.client_key
+)
+SELECT v.client_key, ${equations
+    .map(
+      (equation, index) =>
+        `m.value_${String(index)}, CASE WHEN ${anyOutside(equation, 'v')} THEN 1 ELSE 0 END AS outside_${String(index)}`,
+    )
+    .join(', ')}
+FROM latest AS v JOIN computed AS m ON m.client_key = v.client_key
+WHERE v.place = 1 ORDER BY v.client_key`;
+};

@@ -1,0 +1,41 @@
+import { meanInterval } from './mean-interval';
+import { tQuantile } from './t-quantile';
+
+/** Agreement of two ways to get the same value: first minus second, in the value's unit. */
+export interface LimitsOfAgreement {
+  readonly n: number;
+  readonly bias: number;
+  readonly sd: number;
+  readonly biasInterval: readonly [number, number];
+  /** Bias ± 1.96 SD: between them lie about 95 of 100 differences. */
+  readonly limits: readonly [number, number];
+  /** 95 % interval of each limit, with SE √(3s²/n). */
+  readonly lowerInterval: readonly [number, number];
+  readonly upperInterval: readonly [number, number];
+}
+
+/**
+ * Limits of agreement from differences, one per person. Bland JM, Altman DG. Lancet 1986;i:307–310, with 1.96 instead
+ * of 2 (Stat Methods Med Res 1999;8:135–160).
+ *
+ * @returns undefined for fewer than three people.
+ */
+export const limitsOfAgreement = (differences: readonly number[]): LimitsOfAgreement | undefined => {
+  const n = differences.length;
+  if (n < 3) return undefined;
+  const bias = differences.reduce((total, difference) => total + difference, 0) / n;
+  const sd = Math.sqrt(differences.reduce((total, difference) => total + (difference - bias) ** 2, 0) / (n - 1));
+  const interval = meanInterval({ n, mean: bias, sd });
+  if (interval === undefined) return undefined;
+  const limits = [bias - 1.96 * sd, bias + 1.96 * sd] as const;
+  const half = tQuantile(0.975, n - 1) * Math.sqrt((3 * sd * sd) / n);
+  return {
+    n,
+    bias,
+    sd,
+    biasInterval: interval,
+    limits,
+    lowerInterval: [limits[0] - half, limits[0] + half],
+    upperInterval: [limits[1] - half, limits[1] + half],
+  };
+};
