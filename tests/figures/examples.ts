@@ -1,8 +1,12 @@
 import { createFormatters } from '../../lib/core/formatters';
 import { addDays } from '../../lib/core/iso-date';
 import { figures } from '../../lib/core/messages/en/figures';
+import { drawAgreement } from '../../lib/figures/agreement/draw';
+import { buildAgreement } from '../../lib/figures/agreement/spec';
 import { buildChangeTerms } from '../../lib/figures/change-terms/spec';
 import { drawChangeTerms } from '../../lib/figures/change-terms/draw';
+import { drawDifferenceSpread } from '../../lib/figures/difference-spread/draw';
+import { buildDifferenceSpread } from '../../lib/figures/difference-spread/spec';
 import { buildErrorBars } from '../../lib/figures/error-bars/spec';
 import { drawErrorBars } from '../../lib/figures/error-bars/draw';
 import type { FigureContext } from '../../lib/figures/figure-context';
@@ -265,6 +269,72 @@ export const errorBarsKilograms = buildErrorBars(
   context,
 );
 
+const pairs = cloud('A', 60, { at: [48, 1.2], spread: [8, 1.1], correlation: 0.2 }, 400);
+export const agreement = buildAgreement(
+  {
+    unit: 'kg',
+    digits: 1,
+    meanTitle: 'Mean of exported and computed fat-free mass',
+    differenceTitle: 'Exported minus computed fat-free mass',
+    points: pairs.map(({ key, x, y }) => ({ key, label: key, first: x + y / 2, second: x - y / 2 })),
+    agreement: { bias: 1.2, limits: [-0.96, 3.36] },
+  },
+  context,
+);
+
+/** Limits and bias lie closer together than their names are high. */
+export const agreementClose = buildAgreement(
+  {
+    unit: 'kg',
+    digits: 1,
+    meanTitle: 'Mean',
+    differenceTitle: 'Exported minus computed',
+    points: [
+      { key: 'a', label: 'a', first: 60, second: 40 },
+      { key: 'b', label: 'b', first: 50, second: 50.1 },
+      { key: 'c', label: 'c', first: 45, second: 45 },
+    ],
+    agreement: { bias: 0, limits: [-0.2, 0.2] },
+  },
+  { ...context, width: 520, height: 300 },
+);
+
+export const differenceSpread = buildDifferenceSpread(
+  {
+    title: 'Difference from Kyle 2001 in fat-free mass',
+    unit: 'kg',
+    digits: 1,
+    rows: ['Deurenberg 1991', 'Rush (Asian Indian adults)', 'The clinic’s own, second version'].map((label, index) => {
+      const differences = cloud(
+        `D${index}`,
+        120,
+        { at: [index * 2 - 2, 0], spread: [1.4, 1], correlation: 0 },
+        500 + index,
+      )
+        .map(({ x }) => x)
+        .sort((a, b) => a - b);
+      const part = (share: number): number => differences[Math.round(share * 119)] ?? 0;
+      return {
+        id: `e${index}`,
+        label,
+        nText: `${120 - index} people, ${index * 30} outside the group`,
+        differences,
+        quantiles: { p5: part(0.05), p25: part(0.25), p50: part(0.5), p75: part(0.75), p95: part(0.95) },
+      };
+    }),
+  },
+  context,
+);
+
+export const emptyAgreement = buildAgreement(
+  { unit: 'kg', digits: 1, meanTitle: 'Mean', differenceTitle: 'Difference', points: [] },
+  context,
+);
+export const emptyDifferenceSpread = buildDifferenceSpread(
+  { title: 'Difference', unit: 'kg', digits: 1, rows: [] },
+  context,
+);
+
 export const emptyVectorGraph = buildVectorGraph({ groups: [] }, context);
 export const emptyIndexChart = buildIndexChart({ groups: [] }, context);
 export const emptyTimeLanes = buildTimeLanes({ visits: [], lanes: [] }, context);
@@ -295,6 +365,9 @@ export const fullExamples: Readonly<Record<string, Draw>> = {
   'value-strip': (theme) => drawValueStrip(valueStrip, theme),
   'error-bars': (theme) => drawErrorBars(errorBarsMixed, theme),
   'error-bars-kilograms': (theme) => drawErrorBars(errorBarsKilograms, theme),
+  agreement: (theme) => drawAgreement(agreement, theme),
+  'agreement-close': (theme) => drawAgreement(agreementClose, theme),
+  'difference-spread': (theme) => drawDifferenceSpread(differenceSpread, theme),
 };
 
 /** Every figure without data. */
@@ -306,4 +379,6 @@ export const emptyExamples: Readonly<Record<string, Draw>> = {
   'program-intervals': (theme) => drawProgramIntervals(emptyProgramIntervals, theme),
   'value-strip': (theme) => drawValueStrip(emptyValueStrip, theme),
   'error-bars': (theme) => drawErrorBars(emptyErrorBars, theme),
+  agreement: (theme) => drawAgreement(emptyAgreement, theme),
+  'difference-spread': (theme) => drawDifferenceSpread(emptyDifferenceSpread, theme),
 };

@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { createFormatters } from '../../lib/core/formatters';
 import { figures } from '../../lib/core/messages/en/figures';
+import { describeAgreement, tableAgreement } from '../../lib/figures/agreement/describe';
+import { agreementPointKeys } from '../../lib/figures/agreement/spec';
 import { describeChangeTerms, tableChangeTerms } from '../../lib/figures/change-terms/describe';
 import { buildChangeTerms, changeTermsPointKeys } from '../../lib/figures/change-terms/spec';
+import { describeDifferenceSpread, tableDifferenceSpread } from '../../lib/figures/difference-spread/describe';
+import { differenceSpreadPointKeys } from '../../lib/figures/difference-spread/spec';
 import { describeErrorBars, tableErrorBars } from '../../lib/figures/error-bars/describe';
 import { errorBarsPointKeys } from '../../lib/figures/error-bars/spec';
 import { lightTheme } from '../../lib/figures/figure-theme';
@@ -63,6 +67,20 @@ describe('the text alternative', () => {
       'Weight: 0.9\u00a0kg (0.7 to 1.2), own between-day, 35 df',
     );
   });
+  it('of an agreement gives n, bias and limits, or that they are too few', () => {
+    expect(describeAgreement(examples.agreement, words)).toBe(
+      'Exported minus computed fat-free mass, kg, against the mean of the two: 60 people. upper limit +3.4; bias +1.2; lower limit −1.0.',
+    );
+    const { points } = examples.agreement;
+    expect(describeAgreement({ ...examples.agreement, points: points.slice(0, 2), lines: [] }, words)).toContain(
+      '2 people. Too few people for bias and limits.',
+    );
+  });
+  it('of a spread of differences gives each equation’s median, range and n', () => {
+    expect(describeDifferenceSpread(examples.differenceSpread, words)).toMatch(
+      /3 equations.*Deurenberg 1991: −\d\.\d \(−\d\.\d to [+−]\d\.\d\), 120 people/,
+    );
+  });
   it('of a figure without data says that there is nothing to draw', () => {
     for (const text of [
       describeVectorGraph(examples.emptyVectorGraph, words),
@@ -71,6 +89,8 @@ describe('the text alternative', () => {
       describeChangeTerms(examples.emptyChangeTerms, words),
       describeProgramIntervals(examples.emptyProgramIntervals, words),
       describeErrorBars(examples.emptyErrorBars, words),
+      describeAgreement(examples.emptyAgreement, words),
+      describeDifferenceSpread(examples.emptyDifferenceSpread, words),
     ])
       expect(text).toContain('Nothing to draw');
     expect(describeValueStrip(examples.emptyValueStrip, words)).toBe('Fat-free mass: no values yet.');
@@ -86,6 +106,8 @@ describe('the table behind a figure', () => {
     programs: tableProgramIntervals(examples.programIntervals, words),
     strip: tableValueStrip(examples.valueStrip, words),
     bars: tableErrorBars(examples.errorBarsMixed, words),
+    agreement: tableAgreement(examples.agreement, words),
+    spread: tableDifferenceSpread(examples.differenceSpread, words),
   };
   it.each(Object.entries(tables))('of %s fills every column of every row', (_name, table) => {
     expect(table.rows.length).toBeGreaterThan(0);
@@ -120,6 +142,8 @@ describe('the keys of the points', () => {
     ['program-intervals', programIntervalsPointKeys(examples.programIntervals)],
     ['value-strip', valueStripPointKeys(examples.valueStrip)],
     ['error-bars', errorBarsPointKeys(examples.errorBarsMixed)],
+    ['agreement', agreementPointKeys(examples.agreement)],
+    ['difference-spread', differenceSpreadPointKeys(examples.differenceSpread)],
   ])('of %s are those drawn, in the same order, each once', (name, keys) => {
     expect(keys.length).toBeGreaterThan(0);
     expect(new Set(keys).size).toBe(keys.length);

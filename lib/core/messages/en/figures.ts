@@ -96,4 +96,20 @@ export const figures = (f: Formatters) => ({
     `${p.label}: ${p.value} (${p.low} to ${p.high}), ${p.note}`,
   errorBarText: (p: { value: string; low: string; high: string }) => `${p.value} (${p.low} to ${p.high})`,
   multipleOfEstimate: 'times the estimate',
+
+  agreement: (p: { title: string; n: number }) =>
+    `${p.title}, against the mean of the two: ${f.plural(p.n, '# person', '# people')}.`,
+  agreementTooFew: 'Too few people for bias and limits.',
+  agreementPoint: (p: { label: string; mean: string; difference: string }) =>
+    `${p.label}: difference ${p.difference}, mean ${p.mean}`,
+  agreementLine: (p: { id: 'upper' | 'bias' | 'lower'; value: string }) =>
+    `${{ upper: 'upper limit', bias: 'bias', lower: 'lower limit' }[p.id]} ${p.value}`,
+  spread: (p: { title: string; rows: number }) =>
+    `${p.title}: ${f.plural(p.rows, '# equation', '# equations')}, median and the range of nine in ten people.`,
+  spreadRow: (p: { label: string; median: string; low: string; high: string; n: string }) =>
+    `${p.label}: ${p.median} (${p.low} to ${p.high}), ${p.n}`,
+  spreadText: (p: { median: string; low: string; high: string }) => `${p.median} (${p.low} to ${p.high})`,
+  columnEquation: 'Equation',
+  columnMedian: 'Median',
+  columnMostPeople: '5 to 95 %',
 });
