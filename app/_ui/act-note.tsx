@@ -17,11 +17,11 @@ export const ActNote = ({ acting }: ActNoteProps) => {
   return (
     <>
       <p className={styles.note} role="status">
-        {busy ? `${words.working} …` : done}
+        {!busy ? done : cancel === undefined ? `${words.working} …` : null}
       </p>
       {cancel === undefined ? null : (
         <div className={styles.long}>
-          <StepProgress progress={progress} waiting={'\u00A0'} />
+          <StepProgress progress={progress} waiting={messages.importScreen.progress.starting} />
           <button type="button" className="button" onClick={cancel}>
             {messages.shell.cancel}
           </button>

@@ -16,7 +16,9 @@ interface StepProgressProps {
 /** How far a long step is: a bar, and in words what happens, to which file, in bytes and rows. */
 export const StepProgress = ({ progress, waiting }: StepProgressProps) => {
   const words = useMessages().importScreen.progress;
-  const total = progress?.totalBytes ?? null;
+  // All bytes are read before the judging begins: what is left of it is not counted in bytes.
+  const counted = progress !== null && progress.step !== 'judging';
+  const total = counted ? progress.totalBytes : null;
   return (
     <>
       <progress
@@ -31,7 +33,7 @@ export const StepProgress = ({ progress, waiting }: StepProgressProps) => {
         ) : (
           <>
             {words.step[progress.step]} {NAMES_FILES.has(progress.step) ? <bdi>{progress.file}</bdi> : null}
-            {progress.bytes === 0 ? null : ` · ${words.bytes({ done: progress.bytes, total })}`}
+            {!counted || progress.bytes === 0 ? null : ` · ${words.bytes({ done: progress.bytes, total })}`}
             {progress.rows === 0 ? null : ` · ${words.rows({ rows: progress.rows })}`}
           </>
         )}

@@ -16,7 +16,8 @@ export const AskFarOff = ({ question, busy, onAnswer, later }: AskProps<FarOffQu
   const words = screen.questions.farOff;
   const f = useFormatters();
   const { client, visitDate, column, value, file, line, message } = question;
-  const unit = SOURCE_UNITS.find((one) => one !== '1' && one === COLUMN_BY_NAME.get(column)?.unit);
+  const target = COLUMN_BY_NAME.get(column);
+  const unit = SOURCE_UNITS.find((one) => one !== '1' && one === target?.unit);
   const answer = (decision: 'keep' | 'refuse'): Answer => ({
     kind: 'far-off',
     client,
@@ -28,7 +29,7 @@ export const AskFarOff = ({ question, busy, onAnswer, later }: AskProps<FarOffQu
   return (
     <>
       <p className={styles.asked}>
-        {words.before({ name: screen.mapping.name({ column }) })}
+        {words.before({ name: screen.mapping.name({ column }), measured: target?.type === 'number' })}
         <CellText value={value} />
         {words.after({ unit: unit === undefined ? '' : screen.mapping.units[unit] })}
       </p>

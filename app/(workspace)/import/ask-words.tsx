@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { TARGET_BY_NAME } from '../../../lib/workspace/mapping-targets';
 import { wordKey } from '../../../lib/workspace/word-key';
 import { useMessages } from '../../_state/language-provider';
 import { AskForm } from './ask-form';
@@ -23,10 +24,16 @@ export const AskWords = ({ one, question, later, onMapping }: ColumnQuestionProp
   const target = name({ column: question.to });
   const isSex = question.to === 'sex' || question.to === 'sex_for_equations';
   const keys = question.words.map(({ word }) => wordKey(word));
+  const isCode = TARGET_BY_NAME.get(question.to)?.choices === null;
+  const ask = isCode
+    ? words.words.askCode({ column, target })
+    : isSex
+      ? words.words.askSex({ column })
+      : words.words.ask({ column, target });
   return (
     <AskForm
-      ask={isSex ? words.words.askSex({ column }) : words.words.ask({ column, target })}
-      why={words.words.why}
+      ask={ask}
+      why={isCode ? words.words.whyCode : words.words.why}
       wrong={wrong}
       later={later}
       onAnswer={() => {
@@ -48,9 +55,9 @@ export const AskWords = ({ one, question, later, onMapping }: ColumnQuestionProp
                 value={said[key] ?? NOT_SAID}
                 options={[
                   { value: NOT_SAID, label: words.choose },
-                  ...[...question.choices, ''].map((choice) => ({
+                  ...[...(isCode ? [word] : question.choices), ''].map((choice) => ({
                     value: choice,
-                    label: canonicalWord[choice] ?? choice,
+                    label: isCode && choice !== '' ? words.words.asItStands : (canonicalWord[choice] ?? choice),
                   })),
                 ]}
                 onChange={(choice) => {

@@ -7,6 +7,7 @@ type Conversions = PlannedFile['conversions'];
 
 const sentence = (from: string, to: string, columns: readonly string[], words: Words): string => {
   const { units, orders } = words.mapping;
+  if (to === '') return words.files.readAsUnknown({ word: from, columns });
   const order = DATE_ORDERS.find((one) => one === from);
   if (order !== undefined) return words.files.orderRead({ order: orders[order], columns });
   if (from === ',') return words.files.commaRead({ columns });

@@ -22,7 +22,7 @@ export const ImportProgress = ({ title, detail, note, progress, onCancel }: Impo
       <div role="status">
         <Sentence detail={detail}>{title}</Sentence>
       </div>
-      <StepProgress progress={progress} waiting={'\u00A0'} />
+      <StepProgress progress={progress} waiting={words.starting} />
       <p className="quiet">{note}</p>
       <button type="button" className="button" onClick={onCancel}>
         {words.cancel}

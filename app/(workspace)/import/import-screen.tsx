@@ -24,7 +24,7 @@ export const ImportScreen = () => {
         <ImportProgress
           title={words.heading[state.step]}
           detail={words.progress.files(state)}
-          note={words.lead.reading}
+          note={words.lead[state.step]}
           progress={progress}
           onCancel={process.cancel}
         />

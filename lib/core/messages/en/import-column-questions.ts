@@ -13,6 +13,8 @@ export const importColumnQuestions = (f: Formatters) => ({
     why: {
       client_id: 'Without it no two visits can be known to be of one person.',
       visit_date: 'Without it no change can be placed in time.',
+      program: 'An enrolment without its program says nothing.',
+      frequency_khz: 'A heading names another frequency than 50 kHz. Vectors and equations hold at 50 kHz alone.',
     } as Readonly<Record<string, string>>,
     column: 'Column',
     joined: 'and a second column, joined by a space',
@@ -38,6 +40,11 @@ export const importColumnQuestions = (f: Formatters) => ({
   },
   words: {
     ask: (p: { column: string; target: string }) => `What do the words in ${p.column} mean as ${p.target}?`,
+    askCode: (p: { column: string; target: string }) =>
+      `Do these in ${p.column} give the ${p.target}, or stand for a missing one?`,
+    whyCode:
+      'They often stand for a missing value. Read as they stand, they are calculated with; unknown leaves the cell empty.',
+    asItStands: 'as it stands',
     askSex: (p: { column: string }) => `How is sex coded in ${p.column}?`,
     why: 'These words are not known here, and a code is never guessed. What you say holds for every row of the column.',
     count: (p: { n: number }) => f.plural(p.n, 'in one row', 'in # rows'),

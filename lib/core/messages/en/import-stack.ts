@@ -12,7 +12,8 @@ export const importStack = (f: Formatters) => {
     allAnswered: 'Every question is answered.',
     answeredTitle: 'Answered',
     farOff: {
-      before: (p: { name: string }) => `Was this measured: ${p.name} `,
+      before: (p: { name: string; measured: boolean }) =>
+        p.measured ? `Was this measured: ${p.name} ` : `Is this right: ${p.name} `,
       after: (p: { unit: string }) => `${p.unit === '' ? '' : ` ${p.unit}`}?`,
       where: (p: { client: string; date: string; file: string; line: number }) =>
         `${p.client}, visit of ${p.date}; ${p.file}, line ${f.number(p.line)}.`,

@@ -32,6 +32,8 @@ export const importScreen = (f: Formatters) => {
     lead: {
       idle: 'One row per reading or per visit, in any wording: what is not clear is asked. Nothing is sent anywhere: the file is read in this browser and stays on this machine.',
       reading: 'Nothing is kept before you say so.',
+      judging:
+        'Every row is read with your answers and checked. A large file takes some minutes; Cancel changes nothing.',
       planned: 'This is what would happen. Nothing is kept yet; the import does exactly what stands here.',
       failed: 'Nothing was changed and nothing was lost.',
       keeping: 'The files are written, read back and checked before they count.',
@@ -51,6 +53,7 @@ export const importScreen = (f: Formatters) => {
     progress: {
       label: 'How much is read',
       cancel: 'Cancel',
+      starting: 'Starting',
       bytes: (p: { done: number; total: number | null }) =>
         p.total === null ? `${size(p.done)}` : `${size(p.done)} of ${size(p.total)}`,
       rows: (p: { rows: number }) => f.plural(p.rows, '# row', '# rows'),
@@ -121,6 +124,8 @@ export const importScreen = (f: Formatters) => {
       orderRead: (p: { order: string; columns: readonly string[] }) =>
         `Dates read as ${p.order}: ${f.list(p.columns)}.`,
       commaRead: (p: { columns: readonly string[] }) => `Decimal comma read as a decimal point: ${f.list(p.columns)}.`,
+      readAsUnknown: (p: { word: string; columns: readonly string[] }) =>
+        `“${p.word}” read as unknown: ${f.list(p.columns)}.`,
       withCells: (p: { column: string; cells: number }) => `${p.column} (${f.number(p.cells)})`,
     },
     findings: importFindings(f),
