@@ -64,6 +64,7 @@ export type MarkupKind = 'web-page' | 'xml' | 'json' | 'fhir' | 'rows';
 /** null = a delimited table, as far as can be seen. */
 export const sniffMarkup = (sample: string): MarkupKind | null => {
   const start = sample.trimStart();
+  if (/^MIME-Version:/i.test(start)) return 'web-page';
   if (/^<(!doctype\s+html|html|head|body|table|meta|style|div)\b/i.test(start)) return 'web-page';
   if (/^<\?xml\b|^<[A-Za-z][\w:.-]*\s+xmlns/.test(start))
     return /<html\b/i.test(start.slice(0, 2000)) ? 'web-page' : 'xml';

@@ -1,6 +1,7 @@
 import type { RawCell } from '../formats/raw-table';
 import type { Column } from './column';
 import type { ColumnMapping } from './mapping';
+import { isMissingWord } from './missing-words';
 import { numberCell } from './number-cell';
 import { lookupWord, plainText } from './plain-text';
 import { readDate } from './read-date';
@@ -98,8 +99,7 @@ const remembering = (read: CellReader): CellReader => {
   };
 };
 
-/** Reads the cells of one source column into one canonical column. */
-export const cellReader = (column: Column, mapping: ColumnMapping): CellReader => {
+const plainReader = (column: Column, mapping: ColumnMapping): CellReader => {
   switch (column.type) {
     case 'date':
       return dateReader(mapping);
@@ -113,22 +113,41 @@ export const cellReader = (column: Column, mapping: ColumnMapping): CellReader =
     case 'choice':
       return remembering(wordReader(column, mapping));
     case 'text':
-      if (mapping.words !== undefined) return wordReader(column, mapping);
-      return column.name === 'client_id'
-        ? (cell) => {
-            const text = cellText(cell);
-            return holdsMarks(text) ? clean(text) : text;
-          }
-        : cellText;
+      if (column.name !== 'client_id') return mapping.words === undefined ? cellText : wordReader(column, mapping);
+      return (cell) => {
+        const text = cellText(cell);
+        return holdsMarks(text) ? clean(text) : text;
+      };
   }
 };
 
-/** Words (lower case) that a person made unknown although they say something: told row by row. */
+const DIGIT = /^\s*\d/;
+
+/** A reader to which some words of the mapping say nothing. */
+const withoutSilenced = (read: CellReader, { words }: ColumnMapping): CellReader => {
+  const silenced = new Set(Object.entries(words ?? {}).flatMap(([word, to]) => (to === '' ? [word] : [])));
+  if (silenced.size === 0) return read;
+  const mayBeFigure = [...silenced].some((word) => DIGIT.test(word));
+  return (cell) => {
+    const text = cellText(cell);
+    if (!mayBeFigure && DIGIT.test(text)) return read(cell);
+    return silenced.has(lookupWord(text)) ? '' : read(cell);
+  };
+};
+
+/** Reads the cells of one source column into one canonical column. */
+export const cellReader = (column: Column, mapping: ColumnMapping): CellReader => {
+  const isWorded = column.type === 'flag' || column.type === 'choice';
+  const read = plainReader(column, mapping);
+  return isWorded ? read : withoutSilenced(read, mapping);
+};
+
+/** Words (lower case) that a person made unknown although they say something: told row by row; others are counted. */
 export const wordsMadeUnknown = (column: Column, { words }: ColumnMapping): ReadonlySet<string> => {
   const plain = wordSynonyms(column);
   return new Set(
     Object.entries(words ?? {})
-      .filter(([word, to]) => to === '' && plain.get(word) !== '')
+      .filter(([word, to]) => to === '' && plain.get(word) !== '' && !isMissingWord(word))
       .map(([word]) => word),
   );
 };

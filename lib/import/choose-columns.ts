@@ -47,6 +47,13 @@ const chooseOne = (to: string, given: readonly PlacedGuess[]): readonly ChosenCo
   return guesses.filter(({ sure }) => best - sure < lead).map((guess) => ({ to, reading: undefined, guess }));
 };
 
+/** Of impedance columns of several frequencies those of the usual one, for R and Xc of different ones are no pair. */
+const ofOneFrequency = (chosen: readonly ChosenColumn[]): readonly ChosenColumn[] => {
+  const frequencies = new Set(chosen.flatMap(({ guess }) => guess.frequencyKHz ?? []));
+  if (frequencies.size < 2 || !frequencies.has(USUAL_FREQUENCY)) return chosen;
+  return chosen.filter(({ guess }) => guess.frequencyKHz === null || guess.frequencyKHz === USUAL_FREQUENCY);
+};
+
 const expanded = (guess: PlacedGuess): readonly PlacedGuess[] =>
   guess.to === DATE_AND_TIME ? ['visit_date', 'visit_time'].map((to) => ({ ...guess, to })) : [guess];
 
@@ -61,7 +68,7 @@ export const chooseColumns = (profile: TableProfile): ColumnChoice => {
     if (guess.sure < SURE_ENOUGH) continue;
     targets.set(guess.to, [...(targets.get(guess.to) ?? []), guess]);
   }
-  const chosen = [...targets].flatMap(([to, of]) => chooseOne(to, of));
+  const chosen = ofOneFrequency([...targets].flatMap(([to, of]) => chooseOne(to, of)));
   const frequencies = new Set(
     chosen.filter(({ to }) => isByFrequency(to)).flatMap(({ guess }) => guess.frequencyKHz ?? []),
   );

@@ -1,6 +1,7 @@
 import type { RawCell } from '../formats/raw-table';
 import { cellText } from './cell-reader';
 import type { ColumnProfile } from './mapping';
+import { isMissingCode, isMissingWord } from './missing-words';
 import { numberInCell } from './number-in-cell';
 import { plainText } from './plain-text';
 import { readDate } from './read-date';
@@ -21,6 +22,8 @@ interface Seen {
   readonly dmy: boolean;
   readonly mdy: boolean;
   readonly serial: boolean;
+  readonly isMissing: boolean;
+  readonly hasShortYear: boolean;
   count: number;
 }
 
@@ -33,6 +36,8 @@ const SHORTEST_DATE = 8;
 /** Days of a spreadsheet's count from 1910 to 2099. */
 const SERIAL = [3655, 73_050] as const;
 
+const SHORT_YEAR = /^\d{1,2}([./-]) ?\d{1,2}\1 ?\d{2}(?: .*)?$/;
+
 const NOTHING = {
   number: null,
   value: null,
@@ -41,10 +46,12 @@ const NOTHING = {
   dmy: false,
   mdy: false,
   serial: false,
+  isMissing: false,
+  hasShortYear: false,
 } as const;
 
 const look = (text: string, typed: boolean): Seen => {
-  if (text.length > LONGEST || !/\d/.test(text)) return { ...NOTHING, text, count: 1 };
+  if (text.length > LONGEST || !/\d/.test(text)) return { ...NOTHING, text, isMissing: isMissingWord(text), count: 1 };
   const found = numberInCell(text);
   const value = found?.value ?? null;
   const bare = found?.unit === null && (found.marks === 'whole' || found.marks === 'point');
@@ -59,19 +66,24 @@ const look = (text: string, typed: boolean): Seen => {
     ymd: reads('ymd'),
     dmy: reads('dmy'),
     mdy: reads('mdy'),
+    isMissing: isMissingWord(text),
+    hasShortYear: SHORT_YEAR.test(text),
     serial: bare && value !== null && value >= SERIAL[0] && value <= SERIAL[1],
     count: 1,
   };
 };
 
+const counted = (words: ReadonlyMap<string, number>) => [...words].map(([word, count]) => ({ word, count }));
+
 /** A profiler for one column. Equal cells are looked at once and counted. */
 export const columnProfiler = (): ColumnProfiler => {
   const numbers = { typed: 0, point: 0, comma: 0, either: 0 };
-  const dates = { ymd: 0, dmy: 0, mdy: 0, serial: 0 };
+  const dates = { ymd: 0, dmy: 0, mdy: 0, serial: 0, short: 0 };
   const samples: string[] = [];
   const units = new Set<string>();
   const known = new Map<RawCell, Seen>();
   const words = new Map<string, number>();
+  const [missing, codes] = [new Map<string, number>(), new Map<string, number>()];
   let fewWords = true;
   let [filled, low, high] = [0, Infinity, -Infinity];
 
@@ -81,8 +93,13 @@ export const columnProfiler = (): ColumnProfiler => {
     fewWords = words.size <= WORDS && text.length <= LONGEST * 4;
   };
   const add = (seen: Seen): void => {
-    if (seen.text === '') return;
-    const { count } = seen;
+    const { text, count, value } = seen;
+    if (text === '') return;
+    if (seen.isMissing) {
+      missing.set(text, (missing.get(text) ?? 0) + count);
+      return;
+    }
+    if (value !== null && isMissingCode(value)) codes.set(text, (codes.get(text) ?? 0) + count);
     filled += count;
     countWord(seen);
     if (seen.number !== null) numbers[seen.number] += count;
@@ -90,6 +107,7 @@ export const columnProfiler = (): ColumnProfiler => {
     if (seen.dmy) dates.dmy += count;
     if (seen.mdy) dates.mdy += count;
     if (seen.serial) dates.serial += count;
+    if (seen.hasShortYear) dates.short += count;
   };
   const flush = (): void => {
     known.forEach(add);
@@ -101,9 +119,11 @@ export const columnProfiler = (): ColumnProfiler => {
     const seen = look(text, typeof cell === 'number');
     if (known.size >= REMEMBERED) flush();
     known.set(cell, seen);
-    if (text !== '' && samples.length < SAMPLES && !samples.includes(text)) samples.push(text);
-    if (seen.value !== null && seen.value < low) low = seen.value;
-    if (seen.value !== null && seen.value > high) high = seen.value;
+    if (text === '' || seen.isMissing) return;
+    if (samples.length < SAMPLES && !samples.includes(text)) samples.push(text);
+    const figure = seen.value === null || isMissingCode(seen.value) ? null : seen.value;
+    if (figure !== null && figure < low) low = figure;
+    if (figure !== null && figure > high) high = figure;
     if (seen.number !== null && units.size < 4) units.add(seen.unit ?? '');
   };
 
@@ -125,6 +145,8 @@ export const columnProfiler = (): ColumnProfiler => {
         range: low <= high ? { low, high } : null,
         dates: { ...dates },
         units: [...units],
+        missing: counted(missing),
+        codes: counted(codes),
       };
     },
   };

@@ -1,17 +1,34 @@
 import { COLUMN_BY_NAME } from './columns';
+import type { Column } from './column';
 import type { ColumnMapping, ColumnProfile, SourceUnit } from './mapping';
+import { lookupWord } from './plain-text';
 import { plainWords } from './plain-words';
 import { settledDateOrder } from './settled-date-order';
 import { settledDecimal, type DecimalEvidence } from './settled-decimal';
 import { settledUnit } from './settled-unit';
 import { wordSynonyms } from './word-synonyms';
 
+/** Two letters may be somebody's initials: as an id they are asked about. */
+const mayBeInitials = (word: string): boolean => /^\p{L}{2,3}$/u.test(word);
+
+/** The words for a missing value that a column holds; of an id those that can be nothing else. */
+const missingWordsOf = (column: Column, { missing = [] }: ColumnProfile): Readonly<Record<string, string>> => {
+  if (column.type === 'text' && column.name !== 'client_id') return {};
+  const words = missing.map(({ word }) => lookupWord(word));
+  return Object.fromEntries(
+    words.filter((word) => column.type !== 'text' || !mayBeInitials(word)).map((word) => [word, '']),
+  );
+};
+
 /** Words of the column that differ from the canonical ones and have a plain meaning. */
 export const wordsOf = (to: string, profile: ColumnProfile): Readonly<Record<string, string>> => {
   const column = COLUMN_BY_NAME.get(to);
   if (column === undefined) return {};
+  const missing = missingWordsOf(column, profile);
+  if (column.type !== 'flag' && column.type !== 'choice') return missing;
   const plain = profile.words === null ? Object.fromEntries(wordSynonyms(column)) : plainWords(column, profile).plain;
-  return Object.fromEntries(Object.entries(plain).filter(([word, canonical]) => word !== canonical.toLowerCase()));
+  const differing = Object.entries(plain).filter(([word, canonical]) => word !== canonical.toLowerCase());
+  return { ...missing, ...Object.fromEntries(differing) };
 };
 
 const isExactDay = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text);
@@ -21,12 +38,14 @@ const isExactDay = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text);
  * stays open is left out and asked. Under its canonical name a column whose cells are canonical gets nothing at all.
  */
 export const completeColumn = (
-  bare: ColumnMapping,
+  given: ColumnMapping,
   profile: ColumnProfile,
   heading: { readonly exact: boolean; readonly unit: SourceUnit | null },
   table: DecimalEvidence,
 ): ColumnMapping => {
-  const column = COLUMN_BY_NAME.get(bare.to);
+  const column = COLUMN_BY_NAME.get(given.to);
+  const words = wordsOf(given.to, profile);
+  const bare = Object.keys(words).length === 0 ? given : { ...given, words };
   switch (column?.type) {
     case 'number': {
       const unit = settledUnit(column, profile, heading.unit, table);
@@ -41,11 +60,6 @@ export const completeColumn = (
       const dateOrder = settledDateOrder(profile);
       const plain = dateOrder === 'ymd' && heading.exact && profile.samples.every(isExactDay);
       return { ...bare, ...(dateOrder === undefined || plain ? {} : { dateOrder }) };
-    }
-    case 'flag':
-    case 'choice': {
-      const words = wordsOf(bare.to, profile);
-      return { ...bare, ...(Object.keys(words).length === 0 ? {} : { words }) };
     }
     default:
       return bare;

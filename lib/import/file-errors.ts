@@ -31,6 +31,7 @@ export const fileErrors = {
   fhir_nothing: (name: string) => make('fhir_nothing', words.fhirNothing(name), words.fhirNothingRemedy),
   too_large: (name: string, gigabytes: number) =>
     make('too_large', words.tooLarge(name, gigabytes), words.tooLargeRemedy),
+  too_tight: (name: string) => make('too_tight', words.tooTight(name), words.tooTightRemedy),
   too_wide: (name: string, columns: number, limit: number) =>
     make('too_wide', words.tooWide(name, columns, limit), words.tooWideRemedy),
   fhir_unit: (name: string, observation: string, unit: string, column: string) =>

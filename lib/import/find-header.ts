@@ -4,10 +4,17 @@ import { guessColumn } from './guess-column';
 import { numberInCell } from './number-in-cell';
 import { readDate } from './read-date';
 
-const filledWidth = (row: RawRow): number => row.cells.filter((cell) => cellText(cell).trim() !== '').length;
+/** Cells of a row that are looked at: no table is read that is much wider. */
+const LOOKED_AT = 1000;
+
+const filledWidth = (row: RawRow): number =>
+  row.cells.slice(0, LOOKED_AT).filter((cell) => cellText(cell).trim() !== '').length;
 
 const score = (row: RawRow, widest: number): number => {
-  const cells = row.cells.map((cell) => cellText(cell).trim()).filter((cell) => cell !== '');
+  const cells = row.cells
+    .slice(0, LOOKED_AT)
+    .map((cell) => cellText(cell).trim())
+    .filter((cell) => cell !== '');
   if (cells.length === 0) return -1;
   const texts = cells.filter((cell) => numberInCell(cell) === undefined && readDate(cell, 'dmy') === undefined);
   const distinct = new Set(texts.map((text) => text.toLowerCase())).size;

@@ -11,7 +11,7 @@ const HEIGHT_LIMIT_CM = 1.5;
 /** Ids that are one id when case, spaces, signs and leading zeros are left out. */
 const spellingQuery = (prefix: string): string => `WITH ids AS (
   SELECT client, COUNT(DISTINCT visit_date) AS visits,
-    REGEXP_REPLACE(REGEXP_REPLACE(LOWER(client), '[\\s_./-]+', '', 'g'), '(^|[^0-9])0+([0-9])', '\\1\\2', 'g') AS folded
+    REGEXP_REPLACE(REGEXP_REPLACE(REGEXP_REPLACE(LOWER(client), '^([0-9]+)[.]0+$', '\\1'), '[\\s_./\u2010-\u2015-]+', '', 'g'), '(^|[^0-9])0+([0-9])', '\\1\\2', 'g') AS folded
   FROM ${prefix}accepted GROUP BY client
 ),
 grouped AS (SELECT ids.*, COUNT(*) OVER (PARTITION BY folded) AS spellings FROM ids)

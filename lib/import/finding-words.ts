@@ -3,7 +3,14 @@ import { COLUMN_BY_NAME } from './columns';
 import type { FindingKind } from './plan';
 
 /** Findings that a person answers. */
-const QUESTIONS: ReadonlySet<string> = new Set(['far_off', 'above_resistance']);
+const QUESTIONS: ReadonlySet<string> = new Set([
+  'far_off',
+  'above_resistance',
+  'missing_code',
+  'summary_row',
+  'early_visit',
+  'id_as_number',
+]);
 
 interface FindingText {
   readonly message: string;
@@ -32,6 +39,26 @@ export const findingText = (code: string, column: string, kind?: FindingKind, be
       return words.notPositive(column);
     case 'far_off':
       return words.farOff(column, limits?.ask ?? [0, 0], unit ?? '');
+    case 'missing_code':
+      return words.missingCode(column);
+    case 'summary_row':
+      return words.summaryRow;
+    case 'early_visit':
+      return words.earlyVisit;
+    case 'id_as_number':
+      return words.idAsNumber;
+    case 'id_like_date':
+      return words.idLikeDate;
+    case 'short_year':
+      return words.shortYear(column);
+    case 'other_calendar':
+      return words.otherCalendar(column);
+    case 'heading_again':
+      return words.headingAgain;
+    case 'other_heading':
+      return words.otherHeading;
+    case 'text_line':
+      return words.textLine;
     case 'above_resistance':
       return words.aboveResistance;
     case 'implausible':

@@ -171,7 +171,10 @@ const loadTable = async (
     input,
     fileNo,
     unknownColumns: mapper.unknownColumns,
-    conversions: converted.map(({ column, from, to, cells }) => ({ column, from, to, cells })),
+    conversions: [
+      ...converted.map(({ column, from, to, cells }) => ({ column, from, to, cells })),
+      ...mapper.unknownCells().map(({ column, word, cells }) => ({ column, from: word, to: '', cells })),
+    ],
     error,
   };
 };

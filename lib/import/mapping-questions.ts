@@ -1,6 +1,6 @@
 import { COLUMN_BY_NAME } from './columns';
 import type { Column } from './column';
-import { guessColumn } from './guess-column';
+import { guessColumn, isByFrequency } from './guess-column';
 import type { ColumnMapping, ColumnProfile, Mapping, MappingQuestion, TableProfile } from './mapping';
 import { lookupWord } from './plain-text';
 import { plainWords } from './plain-words';
@@ -13,6 +13,9 @@ const REQUIRED: Readonly<Record<Mapping['role'], readonly string[]>> = {
   visits: ['client_id', 'visit_date'],
   enrolment: ['client_id', 'program'],
 };
+
+/** Rows without a frequency are taken for measured at this one, kHz. */
+const USUAL_FREQUENCY = 50;
 
 const unitQuestion = (
   column: Column,
@@ -34,6 +37,24 @@ const wordQuestion = (column: Column, mapped: ColumnMapping, profile: ColumnProf
   return open.length === 0 ? [] : [{ kind: 'words', to: column.name, place: profile.place, words: open, choices }];
 };
 
+/** Codes of a column of numbers that may stand for a missing value, where they come more than once. */
+const codeQuestion = (column: Column, mapped: ColumnMapping, profile: ColumnProfile): readonly MappingQuestion[] => {
+  const [low, high] = column.limits?.warn ?? column.limits?.ask ?? [0, 0];
+  const isValue = (word: string): boolean => Number(word) >= low && Number(word) <= high;
+  const words = (profile.codes ?? []).filter(
+    ({ word, count }) => count > 1 && !isValue(word) && mapped.words?.[lookupWord(word)] === undefined,
+  );
+  const choices = words.map(({ word }) => word);
+  return words.length === 0 ? [] : [{ kind: 'words', to: column.name, place: profile.place, words, choices }];
+};
+
+/** Ids that may be initials or words for a missing one. */
+const idQuestion = (column: Column, mapped: ColumnMapping, profile: ColumnProfile): readonly MappingQuestion[] => {
+  const words = (profile.missing ?? []).filter(({ word }) => mapped.words?.[lookupWord(word)] === undefined);
+  const choices = words.map(({ word }) => word);
+  return words.length === 0 ? [] : [{ kind: 'words', to: column.name, place: profile.place, words, choices }];
+};
+
 const columnQuestions = (
   mapped: ColumnMapping,
   profile: ColumnProfile,
@@ -45,7 +66,7 @@ const columnQuestions = (
     case 'number': {
       const isSettled = mapped.decimal !== undefined || settledDecimal(profile, table) === '.';
       const decimal: readonly MappingQuestion[] = isSettled ? [] : [{ kind: 'decimal', to: mapped.to, place, samples }];
-      return [...unitQuestion(column, mapped, profile, table), ...decimal];
+      return [...unitQuestion(column, mapped, profile, table), ...decimal, ...codeQuestion(column, mapped, profile)];
     }
     case 'date': {
       const orders = possibleOrders(profile);
@@ -55,6 +76,8 @@ const columnQuestions = (
     case 'flag':
     case 'choice':
       return wordQuestion(column, mapped, profile);
+    case 'text':
+      return column.name === 'client_id' ? idQuestion(column, mapped, profile) : [];
     default:
       return [];
   }
@@ -78,6 +101,13 @@ const rivalQuestion = (rivals: readonly ColumnMapping[], header: readonly string
     : { kind: 'several-columns', to: rivals[0]?.to ?? '', places };
 };
 
+/** Whether the heading of an impedance column names another frequency than the one that stands for an unknown one. */
+const namesOtherFrequency = ({ columns }: Mapping, { header }: TableProfile): boolean =>
+  columns.some(({ to, from }) => {
+    const frequency = isByFrequency(to) ? guessColumn(header[from[0] ?? -1] ?? '')?.frequencyKHz : undefined;
+    return frequency !== undefined && frequency !== null && frequency !== USUAL_FREQUENCY;
+  });
+
 /**
  * What has to be decided before a mapping can be used, in the order in which it is asked. Each question goes away by a
  * change of the mapping: only one of several columns for one target (or none), a column or a constant for what is
@@ -90,7 +120,10 @@ export const mappingQuestions = (mapping: Mapping, profile: TableProfile): reado
     ...mapping.columns.map(({ to }) => to),
     ...mapping.constants.filter(({ value }) => value.trim() !== '').map(({ to }) => to),
   ]);
-  const missing = REQUIRED[mapping.role].filter((to) => !given.has(to));
+  const missing = [
+    ...REQUIRED[mapping.role].filter((to) => !given.has(to)),
+    ...(given.has('frequency_khz') || !namesOtherFrequency(mapping, profile) ? [] : ['frequency_khz']),
+  ];
   const numbers = mapping.columns.filter(({ to }) => COLUMN_BY_NAME.get(to)?.type === 'number');
   const table = decimalEvidence(numbers.flatMap(({ from }) => profile.columns[from[0] ?? -1] ?? []));
   const settled = mapping.columns.filter((mapped) => !rivals.has(targetOf(mapped)));

@@ -49,7 +49,10 @@ const columnMappingSchema = z.strictObject({
    * Left out: plain numbers with a decimal point, nothing else is read.
    */
   decimal: z.enum(['.', ',']).optional(),
-  /** Source word (trimmed, lower-case) → canonical word; '' makes it unknown. Default: the canonical words themselves. */
+  /**
+   * Source word (trimmed, lower-case) → canonical word; '' makes it unknown. Default: the canonical words themselves. In
+   * columns of numbers, dates, times and ids only '' counts.
+   */
   words: z.record(z.string(), z.string()).optional(),
 });
 
@@ -78,6 +81,7 @@ export interface ColumnProfile {
   readonly place: number;
   /** The header cell as it stands, trimmed. */
   readonly name: string;
+  /** Cells that hold something; words for a missing value (`N/A`, `-`) are none of them. */
   readonly filled: number;
   /** First distinct non-empty cells, at most 5, as text. */
   readonly samples: readonly string[];
@@ -90,9 +94,20 @@ export interface ColumnProfile {
   readonly numbers: { readonly typed: number; readonly point: number; readonly comma: number; readonly either: number };
   readonly range: { readonly low: number; readonly high: number } | null;
   /** Cells that can be read as a date in each order; `all` = non-empty cells. A cell may count for several orders. */
-  readonly dates: { readonly ymd: number; readonly dmy: number; readonly mdy: number; readonly serial: number };
+  readonly dates: {
+    readonly ymd: number;
+    readonly dmy: number;
+    readonly mdy: number;
+    readonly serial: number;
+    /** Dates whose year has two digits: read in no order. */
+    readonly short?: number;
+  };
   /** Units that its numbers name themselves (`70.5 kg`), at most 4; "" stands for numbers without one. */
   readonly units?: readonly string[];
+  /** Words for a missing value as they stand, with their counts. */
+  readonly missing?: readonly { readonly word: string; readonly count: number }[];
+  /** Numbers that often stand for a missing value (`-99`, `999`), as they stand; they are left out of the range. */
+  readonly codes?: readonly { readonly word: string; readonly count: number }[];
 }
 
 /** One table as it was understood before any mapping. */

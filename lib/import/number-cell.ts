@@ -11,6 +11,14 @@ const WITH_UNIT = /^([-+]?\d(?:.*\d)?)\s*([^\d\s.,]+)\.?$/;
 /** Reads one cell's text as the column's number; the text itself where it cannot be read. */
 export type NumberCell = (text: string) => string;
 
+/** Whether a cell's text names another unit than its column is in, which counts for that cell alone. */
+export const namesOtherUnit = (text: string, column: Column, mapping: ColumnMapping): boolean => {
+  const [, , word = ''] = WITH_UNIT.exec(text) ?? [];
+  const named = word === '' ? undefined : unitOfWord(word);
+  const own = mapping.unit ?? column.unit;
+  return named !== undefined && named !== '%' && named !== own && !MIXED_UNITS.has(mapping.unit ?? 'kg');
+};
+
 /**
  * How a number column's cells are read. Without a decimal mark in the mapping: plain numbers with a point alone. With
  * one: decimal and thousands marks, the mapping's unit, or the unit that the cell

@@ -13,6 +13,9 @@ import { namedTables, openSingle, type OpenedFile, type Tables } from './open-si
 
 const GIGABYTE = 1024 ** 3;
 const MOST_UNPACKED = GIGABYTE;
+/** No table is packed to less than this; deflate at its limit packs to a thousandth. */
+const TIGHTEST = 500;
+const LARGE = 16 * 1024 ** 2;
 const LARGEST_SHEET = 8 * GIGABYTE;
 
 /** Members of an archive that systems leave there, or that are written for people. */
@@ -27,10 +30,13 @@ const NO_TABLE: readonly string[] = ['empty', 'pdf', 'picture', 'binary'];
 const isDocument = (entries: readonly ZipEntry[]): boolean =>
   entries.some(({ path }) => path === '[Content_Types].xml' || path === 'mimetype');
 
+const isTooTight = ({ bytes, packedBytes }: ZipEntry): boolean => bytes > LARGE && bytes > TIGHTEST * packedBytes;
+
 const openWorkbook = async (file: OpenedFile, entries: readonly ZipEntry[], options: ReadOptions): Promise<Tables> => {
   if (entries.some(({ isEncrypted }) => isEncrypted)) return err(fileErrors.locked(file.label));
   if (entries.some(({ bytes }) => bytes > LARGEST_SHEET))
     return err(fileErrors.too_large(file.label, LARGEST_SHEET / GIGABYTE));
+  if (entries.some(isTooTight)) return err(fileErrors.too_tight(file.label));
   const tables = await xlsxTables(file.blob, entries, options);
   return namedTables(file, tables, options);
 };
@@ -53,6 +59,7 @@ const openArchive = async (file: OpenedFile, options: ReadOptions): Promise<Tabl
   if (members.some(({ method }) => method !== 0 && method !== 8)) return err(fileErrors.packed(file.label));
   if (members.reduce((total, { bytes }) => total + bytes, 0) > MOST_UNPACKED)
     return err(fileErrors.too_large(file.label, MOST_UNPACKED / GIGABYTE));
+  if (members.some(isTooTight)) return err(fileErrors.too_tight(file.label));
   const tables: RawTable[] = [];
   for (const entry of members) {
     const opened = await openMember(file, entry, options);

@@ -1,8 +1,12 @@
 const EVERY_MARK = /[\u00A0\u00AD\u2000-\u200F\u2028-\u202F\u205F-\u2064\u2066-\u2069\u3000\uFEFF]/g;
 const SPACES = /[\u00A0\u2000-\u200A\u202F\u205F\u3000]/g;
 
-/** A cell as text without characters that cannot be seen; wide spaces become plain ones, the ends are trimmed. */
-export const plainText = (cell: string): string => cell.replace(SPACES, ' ').replace(EVERY_MARK, '').trim();
+/** As spreadsheets are made to take digits for text. */
+const AS_FORMULA = /^="([^"]*)"$/;
+
+/** A cell as text without characters that cannot be seen; wide spaces become plain ones, the ends are trimmed, `="00123"` is 00123. */
+export const plainText = (cell: string): string =>
+  cell.replace(SPACES, ' ').replace(EVERY_MARK, '').replaceAll('\u0000', '').trim().replace(AS_FORMULA, '$1').trim();
 
 /** A word as it is looked up: plain text in lower case, several spaces as one. */
 export const lookupWord = (cell: string): string => plainText(cell).toLowerCase().replace(/\s+/g, ' ');

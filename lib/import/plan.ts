@@ -52,7 +52,10 @@ export interface PlannedFile {
   readonly mapping: Mapping;
   /** Whether this file came with this import (false: kept earlier). */
   readonly isNew: boolean;
-  /** Columns whose every cell was converted, e.g. from pounds; so many cells each. */
+  /**
+   * Columns whose every cell was converted, e.g. from pounds, and words for a missing value that were read as unknown
+   * (`to` is ''); so many cells each.
+   */
   readonly conversions: readonly {
     readonly column: string;
     readonly from: string;

@@ -5,7 +5,8 @@ import { readTime } from './read-time';
 import { DATE_AND_TIME } from './synonyms/column-synonyms';
 import { wordSynonyms } from './word-synonyms';
 
-const mostDates = ({ dates }: ColumnProfile): number => Math.max(dates.ymd, dates.dmy, dates.mdy, dates.serial);
+const mostDates = ({ dates }: ColumnProfile): number =>
+  Math.max(dates.ymd, dates.dmy, dates.mdy, dates.serial, dates.short ?? 0);
 
 const timeShare = ({ samples, numbers, filled, dates }: ColumnProfile): number => {
   const times = samples.filter((sample) => readTime(sample) !== undefined).length;

@@ -2,7 +2,10 @@ import type { RawRow, RawTable, ReadOptions } from '../formats/raw-table';
 import { cellText } from './cell-reader';
 import { columnProfiler } from './column-profiler';
 import { findHeader } from './find-header';
+import { joinHeadings, type Headings } from './join-headings';
 import type { TableProfile } from './mapping';
+import { isSummaryWord } from './summary-words';
+import { MOST_COLUMNS } from './too-wide';
 
 /** Where the header may be looked for, and what happens while the table is read. */
 export interface ProfileOptions extends ReadOptions {
@@ -16,6 +19,19 @@ const LONGEST = 200;
 
 const headerOf = (row: RawRow | undefined): readonly string[] =>
   (row?.cells ?? []).map((cell) => cellText(cell).trim());
+
+/** A cell far to the right of the others is no column of the table. */
+const LONGEST_GAP = 500;
+
+const withoutStray = (header: readonly string[]): readonly string[] => {
+  let last = -1;
+  for (const [place, name] of header.entries()) {
+    if (name === '') continue;
+    if (last >= 0 && place - last > LONGEST_GAP) return header.slice(0, last + 1);
+    last = place;
+  }
+  return header.length - last > LONGEST_GAP ? header.slice(0, last + 1) : header;
+};
 
 const preambleText = (row: RawRow, delimiter: string): string =>
   row.cells
@@ -53,27 +69,29 @@ export const profileTable = async (table: RawTable, options: ProfileOptions = {}
     if (widths.has(length) || widths.size < 50) widths.set(length, (widths.get(length) ?? 0) + 1);
     const width = header?.length ?? 0;
     if (length === width + 1 && row.cells[width] !== '') surplusEmpty = false;
-    if (row.trouble !== undefined) return;
+    if (row.trouble !== undefined || isSummaryWord(row.cells[0] ?? '')) return;
     for (let place = 0; place < length && place < width; place += 1) {
       const cell = row.cells[place] ?? '';
       if (cell !== '') profilers[place]?.take(cell);
     }
   };
-  const begin = (place: number): void => {
-    const row = first[place];
-    header = headerOf(row);
-    line = row?.line ?? headerLine ?? 1;
+  const begin = ({ names, last: place }: Headings): void => {
+    header = withoutStray(names);
+    line = first[place]?.line ?? headerLine ?? 1;
     preamble.push(...first.slice(0, Math.min(place, PREAMBLE)).map((before) => preambleText(before, table.delimiter)));
-    header.forEach(() => profilers.push(columnProfiler()));
+    if (header.length <= MOST_COLUMNS) header.forEach(() => profilers.push(columnProfiler()));
     first.slice(place + 1).forEach(take);
   };
+  const literal = (place: number): Headings => ({ names: headerOf(first[place]), last: place });
   const settle = (atEnd: boolean): void => {
     if (header !== undefined || first.length === 0) return;
     if (headerLine !== undefined) {
       const place = first.findIndex((row) => row.line >= headerLine);
-      if (place >= 0 || atEnd) begin(Math.max(0, place));
-    } else if (table.headed) begin(0);
-    else if (atEnd || first.length >= LOOKED_AT) begin(findHeader(first));
+      if (place < 0 && !atEnd) return;
+      const own = joinHeadings(first, findHeader(first));
+      begin(own.last === place ? own : literal(Math.max(0, place)));
+    } else if (table.headed) begin(literal(0));
+    else if (atEnd || first.length >= LOOKED_AT) begin(joinHeadings(first, findHeader(first)));
   };
 
   for await (const batch of table.rows(reading)) {
@@ -92,6 +110,9 @@ export const profileTable = async (table: RawTable, options: ProfileOptions = {}
     header: names,
     rows,
     preamble,
-    columns: names.map((name, place) => (profilers[place] ?? columnProfiler()).profile(place, name)),
+    columns:
+      names.length > MOST_COLUMNS
+        ? []
+        : names.map((name, place) => (profilers[place] ?? columnProfiler()).profile(place, name)),
   };
 };

@@ -14,6 +14,7 @@ const COMPACT = /^(\d{4})(\d{2})(\d{2})$/;
 const DAY_WORD = /^(\d{1,2})(?:st|nd|rd|th|\.)?[ -]*(?:de )?(\p{L}+)\.?,?[ -]*(?:de )?(\d{4})$/u;
 const WORD_DAY = /^(\p{L}+)\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4})$/u;
 const WITH_TIME = /^(.{4,}?\d{4}|\d{4}[-./]\d{1,2}[-./]\d{1,2}|\d{8})(?:T|,? +)(\d{1,2}[:h.].*)$/;
+const WEEKDAY = /^(\p{L}{2,10})\.?,? +(?=[\p{L}\d])(.+)$/u;
 const ZONE = /(?:\.\d+)?\s*(?:Z|[+-]\d{2}:?\d{2})$/;
 const SERIAL = /^(\d{1,5})(?:\.(\d+))?$/;
 
@@ -32,7 +33,14 @@ const readSerial = (text: string, order: 'serial-1900' | 'serial-1904'): ReadDat
   return { date: fromDayNumber(serial + EPOCH[order]), time };
 };
 
-const readDay = (text: string, order: DateOrder): IsoDate | undefined => {
+/** `Mon, 3 Mar 2025` without its first word, which is no month. */
+const withoutWeekday = (text: string): string => {
+  const [, word = '', rest = text] = WEEKDAY.exec(text) ?? [];
+  return monthOf(word) === undefined ? rest : text;
+};
+
+const readDay = (given: string, order: DateOrder): IsoDate | undefined => {
+  const text = withoutWeekday(given);
   const [, first = '', , middle = '', last = ''] = NUMBERS.exec(text) ?? [];
   if (first.length === 4) return last.length > 2 ? undefined : dayOf(Number(first), Number(middle), Number(last));
   if (first !== '' && (first.length > 2 || last.length !== 4)) return undefined;

@@ -2,7 +2,10 @@ import type { RawCell, RawRow, RawTable } from '../formats/raw-table';
 import { cellReader, cellText, wordsMadeUnknown, type CellReader } from './cell-reader';
 import { COLUMNS } from './columns';
 import type { ColumnMapping, Mapping } from './mapping';
+import { lineKinds, type LineKind } from './line-kind';
 import { mappingConversions, type Conversion } from './mapping-conversions';
+import { isMissingWord } from './missing-words';
+import { namesOtherUnit } from './number-cell';
 import { lookupWord } from './plain-text';
 import { unknownPlaces } from './unknown-places';
 
@@ -25,7 +28,7 @@ export interface MappedRow {
   readonly extra: string;
   readonly changed: readonly ChangedCell[];
   /** The record cannot be a row: its fields do not fit the header, its quotes or its length are out of order. */
-  readonly trouble?: 'broken_quote' | 'ragged' | 'too_long';
+  readonly trouble?: 'broken_quote' | 'ragged' | 'too_long' | LineKind;
   readonly excerpt?: string;
 }
 
@@ -33,6 +36,8 @@ export interface RowMapper {
   /** Headings of the columns that are kept verbatim and not used. */
   readonly unknownColumns: readonly string[];
   readonly conversions: readonly Conversion[];
+  /** Words for a missing value that were read as unknown so far, with the number of cells. */
+  unknownCells(): readonly { readonly column: string; readonly word: string; readonly cells: number }[];
   /** The readings of a row below the header: none, one, or several in the wide shape. */
   map(row: RawRow): readonly MappedRow[];
 }
@@ -43,6 +48,8 @@ interface Filled {
   readonly from: readonly number[];
   readonly read: CellReader;
   readonly unknown: ReadonlySet<string>;
+  /** Whether a cell names a unit of its own that is not the column's. */
+  readonly isForeign: (text: string) => boolean;
 }
 
 const INDEX = new Map(COLUMNS.map((column, index) => [column.name, index]));
@@ -65,7 +72,11 @@ const filledBy = (columns: Mapping['columns']): readonly Filled[] =>
     const column = index === undefined ? undefined : COLUMNS[index];
     if (index === undefined || column === undefined) return [];
     const read = cellReader(column, mapped);
-    return [{ index, column: mapped.to, from: mapped.from, read, unknown: wordsMadeUnknown(column, mapped) }];
+    const isForeign = (text: string): boolean =>
+      column.type === 'number' && !/\d$/.test(text) && namesOtherUnit(text.trim(), column, mapped);
+    return [
+      { index, column: mapped.to, from: mapped.from, read, unknown: wordsMadeUnknown(column, mapped), isForeign },
+    ];
   });
 
 const sourceCell = (cells: readonly RawCell[], from: readonly number[]): RawCell => {
@@ -106,21 +117,32 @@ export const createRowMapper = (
       .map((cell) => cellText(cell).slice(0, EXCERPT))
       .join(table.delimiter || ' ')
       .slice(0, EXCERPT);
+  const kindOf = lineKinds(mapping);
   const troubleOf = (row: RawRow): MappedRow['trouble'] => {
     if (row.trouble !== undefined) return row.trouble;
     const { cells } = row;
-    if (cells.length !== width && !(padded && cells.length < width)) {
-      if (!padded || cells.slice(width).some((cell) => cell !== '')) return 'ragged';
-    }
+    const kind = kindOf(cells);
+    if (kind !== undefined) return kind;
+    if (cells.length < width && !padded) return 'ragged';
+    if (cells.length > width && cells.slice(width).some((cell) => cellText(cell).trim() !== '')) return 'ragged';
     return isLong(cells) ? 'too_long' : undefined;
+  };
+  const unknownCounts = new Map<string, Map<string, number>>();
+  const countUnknown = (column: string, word: string): void => {
+    if (!isMissingWord(word)) return;
+    const counts = unknownCounts.get(column) ?? new Map<string, number>();
+    unknownCounts.set(column, counts.set(word, (counts.get(word) ?? 0) + 1));
   };
   const fill = (into: string[], filled: readonly Filled[], cells: readonly RawCell[]): readonly ChangedCell[] => {
     let changed: ChangedCell[] | undefined;
-    for (const { index, column, from, read, unknown: silenced } of filled) {
+    for (const { index, column, from, read, unknown: silenced, isForeign } of filled) {
       const cell = sourceCell(cells, from);
       if (cell === '') continue;
       const to = read(cell);
       into[index] = to;
+      if (to === '') countUnknown(column, cellText(cell).trim());
+      if (typeof cell === 'string' && to !== cell && isForeign(cell))
+        (changed ??= []).push({ column, from: cell, to, code: 'own_unit' });
       if (silenced.size > 0 && silenced.has(lookupWord(cellText(cell)))) {
         (changed ??= []).push({ column, from: cellText(cell), to, code: 'word_made_unknown' });
       }
@@ -130,6 +152,8 @@ export const createRowMapper = (
   return {
     unknownColumns: unknown.map((place) => mapping.header[place] ?? ''),
     conversions: mappingConversions(mapping),
+    unknownCells: () =>
+      [...unknownCounts].flatMap(([column, counts]) => [...counts].map(([word, cells]) => ({ column, word, cells }))),
     map: (row) => {
       const { line } = row;
       const trouble = troubleOf(row);

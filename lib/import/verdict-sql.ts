@@ -1,5 +1,7 @@
 import type { Column } from './column';
 import { COLUMNS, ENROLMENT_COLUMNS, VALUE_COLUMNS } from './columns';
+import { MISSING_CODES } from './missing-words';
+import { SUMMARY_WORDS } from './summary-words';
 import { typedExpression } from './typed-expression';
 
 type Kind = 'refused' | 'question' | 'warning';
@@ -9,6 +11,12 @@ const finding = (when: string, kind: Kind, code: string, column: string): string
 
 const outside = (column: string, [low, high]: readonly [number, number]): string =>
   `(v_${column} < ${String(low)} OR v_${column} > ${String(high)})`;
+
+/** A number without a limit of its own that often stands for a missing one. */
+const codeFindings = ({ name, type, limits }: Column): readonly string[] =>
+  type !== 'number' || limits?.ask !== undefined
+    ? []
+    : [finding(`v_${name} IN (${MISSING_CODES.join(', ')})`, 'question', 'missing_code', name)];
 
 const limitFindings = (column: Column): readonly string[] => {
   const { name, limits } = column;
@@ -36,23 +44,74 @@ const limitFindings = (column: Column): readonly string[] => {
   ];
 };
 
+const SHORT_YEAR = '^[0-9]{1,2}[./-] ?[0-9]{1,2}[./-] ?[0-9]{2}( .*)?$';
+const OTHER_YEAR = '^(1[345][0-9]{2}|2[456][0-9]{2})[./-]|[./-](1[345][0-9]{2}|2[456][0-9]{2})( .*)?$';
+
+/** Why a date cannot be read, or is of another calendar: a year of two digits, a Buddhist, Persian or Islamic year. */
+const dateFindings = ({ name }: Column): readonly string[] => {
+  const unreadable = `${name} IS NOT NULL AND v_${name} IS NULL`;
+  const reads = (pattern: string): string => `REGEXP_MATCHES(${name}, '${pattern}')`;
+  const code = `CASE WHEN ${reads(SHORT_YEAR)} THEN 'short_year' WHEN ${reads(OTHER_YEAR)} THEN 'other_calendar' ELSE 'unreadable_date' END`;
+  const said = `{'kind': 'refused', 'code': ${code}, 'column_name': '${name}', 'cell': ${name}}`;
+  return [
+    `CASE WHEN ${unreadable} THEN ${said} END`,
+    finding(`EXTRACT(YEAR FROM v_${name}) BETWEEN 2400 AND 2699`, 'refused', 'other_calendar', name),
+  ];
+};
+
 const columnFindings = (column: Column): readonly string[] => {
   if (column.type === 'text') return [];
+  if (column.type === 'date') return dateFindings(column);
   const unreadable = `${column.name} IS NOT NULL AND v_${column.name} IS NULL`;
   return [
     column.lenient === true
       ? finding(unreadable, 'warning', 'unknown_word', column.name)
       : finding(unreadable, 'refused', `unreadable_${column.type}`, column.name),
     ...limitFindings(column),
+    ...codeFindings(column),
   ];
 };
 
 const NO_CLIENT = finding('client_id IS NULL', 'refused', 'no_client', 'client_id');
 
+/** Devices of the trade came after this day, birth dates lie before it (common practice, no source). */
+const EARLIEST_VISIT = '1990-01-01';
+/** As a spreadsheet shortens the months' names in ids that it took for dates. */
+const MONTHS = 'jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec';
+
 const VISIT_FINDINGS: readonly string[] = [
   NO_CLIENT,
   finding('visit_date IS NULL', 'refused', 'no_date', 'visit_date'),
-  finding('v_visit_date > imported_on', 'refused', 'after_import', 'visit_date'),
+  finding(
+    'v_visit_date > imported_on AND EXTRACT(YEAR FROM v_visit_date) < 2400',
+    'refused',
+    'after_import',
+    'visit_date',
+  ),
+  finding(
+    `v_visit_date = v_birth_date OR v_visit_date < DATE '${EARLIEST_VISIT}'`,
+    'question',
+    'early_visit',
+    'visit_date',
+  ),
+  finding(
+    `LOWER(client_id) IN (${SUMMARY_WORDS.map((word) => `'${word}'`).join(', ')})`,
+    'question',
+    'summary_row',
+    'client_id',
+  ),
+  finding(
+    `CONTAINS(client_id, '+') AND REGEXP_MATCHES(client_id, '^[0-9]([.,][0-9]+)?[eE][+][0-9]{2,3}$')`,
+    'question',
+    'id_as_number',
+    'client_id',
+  ),
+  finding(
+    `CONTAINS(client_id, '-') AND REGEXP_MATCHES(LOWER(client_id), '^([0-9]{1,2}-(${MONTHS})|(${MONTHS})-[0-9]{2})$|^[0-9]{4}-[0-9]{2}-[0-9]{2}$')`,
+    'warning',
+    'id_like_date',
+    'client_id',
+  ),
   finding('v_visit_date < v_birth_date', 'refused', 'before_birth', 'visit_date'),
   finding(
     'v_birth_date IS NULL AND EXTRACT(YEAR FROM v_visit_date) < v_birth_year',

@@ -7,6 +7,9 @@ import type { ImportInput } from './import-input';
 import type { RowRef } from './plan';
 import { createRowMapper } from './row-mapper';
 
+/** What is wrong with a record that cannot be told from its cells alone. */
+const OUT_OF_ORDER: ReadonlySet<string> = new Set(['broken_quote', 'ragged', 'too_long']);
+
 const CLIENT = COLUMNS.findIndex((column) => column.name === 'client_id');
 
 /** Text is gathered to pieces of this size, so that a large file lies in the browser's files and not in memory. */
@@ -57,7 +60,7 @@ const rowFilter = (input: ImportInput, { isGone, corrections }: PeopleToRemove, 
       }
       tally.rows += 1;
       // The kept form has no separators, so that only its trouble says that the record is out of order.
-      return { ...row, trouble: 'broken_quote' };
+      return OUT_OF_ORDER.has(mapped.trouble) ? { ...row, trouble: 'broken_quote' } : row;
     }
     const own = mapped?.cells[CLIENT] ?? '';
     const id = corrected.get(row.line) ?? own;

@@ -43,7 +43,7 @@ describe('a row', () => {
       [text, typed].map((mapper) => mapper.map({ line: 3, cells })[0]?.trouble);
     expect(troubles(['C', '2025-01-01', '70', ''])).toEqual([undefined, undefined]);
     expect(troubles(['C', '2025-01-01', '70'])).toEqual(['ragged', undefined]);
-    expect(troubles(['C', '2025-01-01', '70', '', ''])).toEqual(['ragged', undefined]);
+    expect(troubles(['C', '2025-01-01', '70', '', ''])).toEqual([undefined, undefined]);
     expect(troubles(['C', '2025-01-01', '70', '', 'x'])).toEqual(['ragged', 'ragged']);
     expect(text.map({ line: 3, cells: ['C', '1'] })[0]).toMatchObject({ line: 3, part: 0, excerpt: 'C,1', extra: '' });
   });

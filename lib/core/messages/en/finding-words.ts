@@ -18,6 +18,46 @@ export const findingWords = {
     'Reactance is larger than resistance. The row is set aside until someone says whether it is right.',
     'Check whether the two were exchanged: keep it as it is, or correct it in the export and import again.',
   ),
+  missingCode: (column: string) =>
+    text(
+      `${column} holds a number that often stands for a missing one. The row is set aside until someone says whether it is right.`,
+      'Keep it where it was measured; else say in the mapping of this column that the number means unknown.',
+    ),
+  summaryRow: text(
+    'The row has the name of a sum or a mean in place of a client. The row is set aside until someone says whether it is a client.',
+    'Refuse it where it is a line of totals; keep it where a client has this id.',
+  ),
+  earlyVisit: text(
+    'The visit lies on the day of birth or before 1990. The row is set aside until someone says whether the date is right.',
+    'Check whether a birth date stands in place of the visit date: choose another column in the mapping, or keep it as it is.',
+  ),
+  idAsNumber: text(
+    'The id is written as a power of ten, as a spreadsheet shortens long ids: several clients may look like one. The row is set aside until someone says whether it is right.',
+    'Export the ids as text, or write them in full, and import again; keep it only where the id really reads so.',
+  ),
+  idLikeDate: text(
+    'The id reads like a date, as a spreadsheet makes of ids such as MAR-2; accepted as it stands.',
+    'Check it against the visit’s record; export the ids as text where it is wrong.',
+  ),
+  shortYear: (column: string) =>
+    text(
+      `${column} has a year of two digits, which may belong to either century.`,
+      'Export dates with four digits of the year, or write them as YYYY-MM-DD, for example 2025-03-04.',
+    ),
+  otherCalendar: (column: string) =>
+    text(
+      `The year of ${column} is none of the Gregorian calendar: dates of other calendars are not converted.`,
+      'Export dates in the Gregorian calendar, as YYYY-MM-DD, for example 2025-03-04.',
+    ),
+  headingAgain: text('The line repeats the headings: it is no reading.', 'Nothing to do.'),
+  otherHeading: text(
+    'Above this row the headings come again in another order or with other names: what its cells mean is not known.',
+    'Split the file at that line and import each part by itself.',
+  ),
+  textLine: text(
+    'The line holds a single text and no reading.',
+    'Nothing to do where it is a comment or the end of a report.',
+  ),
   keptByAnswer: (column: string) =>
     text(`${column} is unusual and was kept as it is, by an answer.`, 'Change the answer if that was wrong.'),
   refusedByAnswer: (column: string) =>

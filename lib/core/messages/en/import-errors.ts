@@ -59,6 +59,9 @@ export const importErrors = {
   tooLarge: (name: string, gigabytes: number) =>
     `${name} is too large to be opened at once: the limit is ${String(gigabytes)} GB, unpacked.`,
   tooLargeRemedy: 'Divide it into several files, or unpack it first. Nothing was changed.',
+  tooTight: (name: string) =>
+    `${name} holds a file that is unpacked to more than five hundred times its packed size: no table is like that.`,
+  tooTightRemedy: 'Look at what was packed, or export the visits again. Nothing was changed.',
   tooWide: (name: string, columns: number, limit: number) =>
     `${name} has ${columns.toLocaleString('en')} columns; up to ${limit.toLocaleString('en')} are read.`,
   tooWideRemedy:
