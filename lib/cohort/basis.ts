@@ -1,6 +1,7 @@
+import { inputsForSex } from '../measures/inputs-of';
 import type { Measure } from '../measures/measure';
 
-/** What a visit must hold for a value: the same inputs make the same basis. Each is one bit and one count of readings. */
+/** What a visit must hold for a value: the same inputs, for either sex, make the same basis. Each is one bit and one count of readings. */
 export interface Basis {
   readonly index: number;
   /** The column of `visits` that counts the readings which hold it. */
@@ -15,7 +16,8 @@ export interface Bases {
   readonly of: (measure: Measure) => Basis;
 }
 
-const keyOf = (measure: Measure): string => measure.inputs.join('+');
+const keyOf = ({ formula }: Measure): string =>
+  (['F', 'M'] as const).map((sex) => inputsForSex(formula, sex).join('+')).join(' ');
 
 /** The bases of these values: at most 31, each is one bit. */
 export const basesOf = (measures: readonly Measure[]): Bases => {

@@ -5,10 +5,11 @@ import { PUBLISHED_EQUATIONS } from '../measures/equations/published-equations';
 import { DOCS_VERIFICATION } from './docs-verification';
 import { docsTable } from './docs-table';
 
-const population = ({ population: { description, ageYears, bmi } }: Equation): string =>
+const population = ({ population: { description, ageYears, ageFrom, bmi } }: Equation): string =>
   [
     description,
     ageYears === undefined ? '' : `${String(ageYears[0])}–${String(ageYears[1])} years`,
+    ageFrom === undefined ? '' : `from ${String(ageFrom)} years`,
     bmi === undefined ? '' : `BMI ${String(bmi[0])}–${String(bmi[1])}`,
   ]
     .filter((text) => text !== '')

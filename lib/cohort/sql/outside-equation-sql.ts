@@ -20,6 +20,15 @@ const path = (equation: Equation, visit: string): string =>
 export const outsidePath = ({ equation }: Measure, visit: string): string =>
   (equation === undefined ? '' : path(equation, visit)) || 'FALSE';
 
+const ageConditions = (
+  { population: { ageYears, ageFrom } }: Equation,
+  visit: string,
+): readonly { readonly code: GuardCode; readonly when: string }[] => {
+  const age = `${visit}.completed_age`;
+  if (ageYears !== undefined) return [{ code: 'age_outside_equation', when: outside(age, ageYears) }];
+  return ageFrom === undefined ? [] : [{ code: 'age_outside_equation', when: `${age} < ${doubleLiteral(ageFrom)}` }];
+};
+
 /** SQL conditions, by guard: a visit lies outside the group that the equation was made for. Unknown never does. */
 export const outsideConditions = (
   equation: Equation,
@@ -31,9 +40,7 @@ export const outsideConditions = (
     ...(population.bmi === undefined
       ? []
       : [{ code: 'bmi_outside_equation' as const, when: outside(`${visit}.bmi`, population.bmi) }]),
-    ...(population.ageYears === undefined
-      ? []
-      : [{ code: 'age_outside_equation' as const, when: outside(`${visit}.completed_age`, population.ageYears) }]),
+    ...ageConditions(equation, visit),
     ...(population.sex === undefined
       ? []
       : [{ code: 'sex_outside_equation' as const, when: `${visit}.sex <> '${population.sex}'` }]),

@@ -1,7 +1,7 @@
 import type { Equation, Regressor } from '../../measures/equation';
 import { guardBit } from '../../measures/guard';
 import { regressorsOf } from '../../measures/linear-parts';
-import type { Measure } from '../../measures/measure';
+import type { Measure, MeasureParts } from '../../measures/measure';
 import type { CohortModel } from '../model';
 import { labelColumns, labelsInDisagreement } from './rule-masks-sql';
 
@@ -14,22 +14,27 @@ const REGRESSOR_COLUMN: Readonly<Partial<Record<Regressor, string>>> = {
 };
 
 /** Values that are a regression themselves and split: their terms' means are kept, so that a change splits exactly. */
-const isRegression = (measure: Measure): measure is Measure & { readonly equation: Equation } =>
-  measure.equation !== undefined && measure.parts?.sign === 1 && !measure.parts.perHeightSquared;
+const isRegression = (
+  measure: Measure,
+): measure is Measure & { readonly equation: Equation; readonly parts: MeasureParts } =>
+  measure.equation !== undefined && measure.parts !== undefined && !measure.parts.perHeightSquared;
 
-/** The column of `visits` with the mean of a regressor over the readings that hold the equation. */
-export const regressorMean = (equation: Equation, regressor: Regressor): string =>
-  `${equation.quantity}_mean_${regressor}`;
+/**
+ * The column of `visits` with the mean of a regressor over the readings that hold the value: the equation's own, or fat
+ * mass, which holds the weight beside it.
+ */
+export const regressorMean = (equation: Equation, parts: MeasureParts, regressor: Regressor): string =>
+  `${parts.weightCoefficient === 1 ? 'fm' : equation.quantity}_mean_${regressor}`;
 
 const regressorMeans = (measures: readonly Measure[]): string =>
   measures
     .filter(isRegression)
-    .flatMap(({ id, equation }) =>
-      regressorsOf(equation).flatMap((regressor) => {
+    .flatMap(({ id, equation, parts }) =>
+      [...new Set<Regressor>([...regressorsOf(equation), 'weight'])].flatMap((regressor) => {
         const column = REGRESSOR_COLUMN[regressor];
         return column === undefined
           ? []
-          : [`AVG(CASE WHEN r.${id} IS NOT NULL THEN ${column} END) AS ${regressorMean(equation, regressor)},`];
+          : [`AVG(CASE WHEN r.${id} IS NOT NULL THEN ${column} END) AS ${regressorMean(equation, parts, regressor)},`];
       }),
     )
     .join('\n  ');

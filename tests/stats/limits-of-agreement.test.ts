@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import { limitsOfAgreement } from '../../lib/stats/limits-of-agreement';
+
+/**
+ * First readings of two peak flow meters in 17 people, l/min. Bland JM, Altman DG. Lancet 1986;i:307–310, table 1. The
+ * expected values were computed from these data with R 4.2.2; the paper prints limits with 2 instead of 1.96.
+ */
+const LARGE = [494, 395, 516, 434, 476, 557, 413, 442, 650, 433, 417, 656, 267, 478, 178, 423, 427];
+const MINI = [512, 430, 520, 428, 500, 600, 364, 380, 658, 445, 432, 626, 260, 477, 259, 350, 451];
+const differences = LARGE.map((value, index) => value - (MINI[index] ?? Number.NaN));
+
+describe('limits of agreement', () => {
+  test('of two peak flow meters are those of the published data', () => {
+    const found = limitsOfAgreement(differences);
+    expect(found?.n).toBe(17);
+    expect(found?.bias).toBeCloseTo(-2.117647, 6);
+    expect(found?.sd).toBeCloseTo(38.76513, 5);
+    expect(found?.limits[0]).toBeCloseTo(-78.0973, 4);
+    expect(found?.limits[1]).toBeCloseTo(73.86201, 4);
+    expect(found?.biasInterval[0]).toBeCloseTo(-22.04884, 4);
+    expect(found?.biasInterval[1]).toBeCloseTo(17.81354, 4);
+  });
+
+  test('have an interval of t times √(3s²/n) each', () => {
+    const found = limitsOfAgreement(differences);
+    const half = 2.119905 * 16.284612;
+    expect(found?.lowerInterval[0]).toBeCloseTo(-78.0973 - half, 3);
+    expect(found?.upperInterval[1]).toBeCloseTo(73.86201 + half, 3);
+  });
+
+  test('are not given for fewer than three people', () => {
+    expect(limitsOfAgreement([])).toBeUndefined();
+    expect(limitsOfAgreement([1, 2])).toBeUndefined();
+    expect(limitsOfAgreement([1, 2, 3])?.bias).toBe(2);
+  });
+});
