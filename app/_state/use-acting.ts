@@ -8,9 +8,8 @@ import { useAct, type Act } from './act-provider';
 import { asAppError } from './as-app-error';
 import { useMessages } from './language-provider';
 import { openWorkspace } from './open-workspace';
+import { pacedProgress } from './paced-progress';
 import type { Session, Workspace } from '../../lib/workspace/workspace';
-
-const BETWEEN_MS = 120;
 
 type LongAct = (workspace: Workspace, step: LongStep) => Promise<Result<Session, AppError>>;
 
@@ -65,13 +64,7 @@ export const useActing = (): Acting => {
     async (action: LongAct, said?: string): Promise<boolean> => {
       const own = new AbortController();
       controller.current = own;
-      let shown = 0;
-      const onProgress = (next: Progress): void => {
-        const now = performance.now();
-        if (own.signal.aborted || now - shown < BETWEEN_MS) return;
-        shown = now;
-        setProgress(next);
-      };
+      const onProgress = pacedProgress(own.signal, setProgress);
       begin();
       setProgress(null);
       setCancel(() => () => {

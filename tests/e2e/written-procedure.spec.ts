@@ -16,8 +16,11 @@ test('files without condition columns lead to one question, and the answer makes
   );
   const declare = question.getByRole('button', { name: 'Declare the procedure' });
   await declare.click();
+  await expect(question.getByRole('alert')).toHaveText('Choose at least one condition.');
+  for (const condition of await question.getByRole('checkbox').all()) await expect(condition).not.toBeChecked();
+  await question.getByLabel('All of these').check();
+  await declare.click();
   await expect(question.getByRole('alert')).toHaveText('Write your initials, so that it is known who declared it.');
-  for (const condition of await question.getByRole('checkbox').all()) await expect(condition).toBeChecked();
   await question.getByLabel('Your initials').fill('AB');
   await declare.click();
   await expect(question).toHaveCount(0);

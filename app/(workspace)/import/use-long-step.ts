@@ -8,8 +8,7 @@ import type { Workspace } from '../../../lib/workspace/workspace';
 import { asAppError } from '../../_state/as-app-error';
 import { useMessages } from '../../_state/language-provider';
 import { openWorkspace } from '../../_state/open-workspace';
-
-const BETWEEN_MS = 120;
+import { pacedProgress } from '../../_state/paced-progress';
 
 type Step<T> = (workspace: Workspace, step: LongStep) => Promise<Result<T, AppError>>;
 
@@ -36,13 +35,7 @@ export const useLongStep = () => {
       const own = new AbortController();
       controller.current = own;
       setProgress(null);
-      let shown = 0;
-      const onProgress = (next: Progress): void => {
-        const now = performance.now();
-        if (own.signal.aborted || now - shown < BETWEEN_MS) return;
-        shown = now;
-        setProgress(next);
-      };
+      const onProgress = pacedProgress(own.signal, setProgress);
       try {
         const result = await step(await openWorkspace(), { signal: own.signal, onProgress });
         return own.signal.aborted && !(late && result.ok) ? undefined : result;

@@ -44,7 +44,7 @@ export const ProcedureQuestion = () => {
         labelledBy={id}
         offered={PROCEDURE_CONDITIONS}
         sites={cohort.summary.sites}
-        initial={{ site: null, from: null, to: null, conditions: [...PROCEDURE_CONDITIONS] }}
+        initial={{ site: null, from: null, to: null, conditions: [] }}
         busy={saving}
         submit={saving ? words.declaring : words.declare}
         onDeclare={declare}
