@@ -3,6 +3,8 @@ import { writeCsv, type CsvCell } from '../formats/csv/write-csv';
 import { fileColumns } from './file-columns';
 import { acceptedRows } from './kept-rows';
 
+const NEEDED = { visits: ['client_id'], enrolment: ['client_id', 'program'] } as const;
+
 /** The column that names the corrected columns of a row. */
 const CORRECTED = 'corrected_columns';
 
@@ -18,7 +20,12 @@ export async function* acceptedCsv(
     readonly signal?: AbortSignal | undefined;
   } = {},
 ): AsyncGenerator<string> {
-  const { canonical, unknown } = await fileColumns(engine, options.prefix ?? '', ['client_id']);
+  const { canonical, unknown } = await fileColumns(
+    engine,
+    options.prefix ?? '',
+    NEEDED[options.role ?? 'visits'],
+    options.role,
+  );
   const columns = canonical.filter((name) => name !== 'corrects_row');
   let waiting: readonly CsvCell[] = [...columns, ...unknown, CORRECTED];
   for await (const rows of acceptedRows(engine, options)) {

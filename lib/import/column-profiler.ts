@@ -121,7 +121,8 @@ export const columnProfiler = (): ColumnProfiler => {
     known.set(cell, seen);
     if (text === '' || seen.isMissing) return;
     if (samples.length < SAMPLES && !samples.includes(text)) samples.push(text);
-    const figure = seen.value === null || isMissingCode(seen.value) ? null : seen.value;
+    // Zero is the same in every unit, and no code is in any.
+    const figure = seen.value === null || seen.value === 0 || isMissingCode(seen.value) ? null : seen.value;
     if (figure !== null && figure < low) low = figure;
     if (figure !== null && figure > high) high = figure;
     if (seen.number !== null && units.size < 4) units.add(seen.unit ?? '');

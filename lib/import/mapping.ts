@@ -92,6 +92,7 @@ export interface ColumnProfile {
    * comma alone / either way (`1,234`). A single point before three digits counts as a decimal point.
    */
   readonly numbers: { readonly typed: number; readonly point: number; readonly comma: number; readonly either: number };
+  /** Least and largest number, zero and codes for a missing one left out. */
   readonly range: { readonly low: number; readonly high: number } | null;
   /** Cells that can be read as a date in each order; `all` = non-empty cells. A cell may count for several orders. */
   readonly dates: {

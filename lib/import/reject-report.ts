@@ -93,14 +93,18 @@ const line = ({ row, file }: KeptRow): string => `${file}, line ${String(row.lin
  * those of the first file.
  */
 export async function* rejectReport(engine: Engine, options: ReportOptions = {}): AsyncGenerator<string> {
-  const { prefix = '' } = options;
+  const { prefix = '', role = 'visits' } = options;
   const named = await engine.query(`SELECT DISTINCT column_name FROM ${prefix}finding WHERE column_name <> ''`);
-  const { canonical, unknown } = await fileColumns(engine, prefix, [
-    'client_id',
-    'visit_date',
-    'corrects_row',
-    ...named.map((row) => text(row, 'column_name')),
-  ]);
+  const { canonical, unknown } = await fileColumns(
+    engine,
+    prefix,
+    [
+      ...(role === 'visits' ? ['client_id', 'visit_date'] : ['client_id', 'program']),
+      'corrects_row',
+      ...named.map((row) => text(row, 'column_name')),
+    ],
+    role,
+  );
   let header: readonly string[] | undefined = [...canonical, ...unknown, ...REPORT_COLUMNS];
   for await (const rows of reportRows(engine, options)) {
     const lines = rows.map((reportedRow) => [

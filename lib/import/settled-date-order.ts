@@ -26,14 +26,16 @@ export const possibleOrders = ({ dates }: ColumnProfile): readonly DateOrder[] =
 };
 
 /**
- * The order in which a column's dates are written, where its own cells (or its heading) leave no doubt; `ymd` where no
+ * The order in which a column's dates are written, where its own cells (or its heading) leave no doubt (no
+ * other order reads any of them, or it alone reads them all); `ymd` where no
  * order reads any. Undefined: a person is asked. Years of two digits are read in no order.
  */
 export const settledDateOrder = (profile: ColumnProfile): DateOrder | undefined => {
   const { filled, dates, name } = profile;
   const orders = possibleOrders(profile);
   if (orders.length === 0) return 'ymd';
-  if (orders.length === 1 && orders[0] === 'ymd') return 'ymd';
+  const [first] = orders;
+  if (orders.length === 1 && first !== undefined) return first;
   const all = orders.filter((order) => order in dates && dates[order as 'dmy' | 'mdy' | 'ymd'] === filled);
   const [only] = all;
   if (dates.ymd === 0 && dates.serial === 0 && all.length === 1 && only !== undefined) return only;

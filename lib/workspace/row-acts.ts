@@ -1,10 +1,11 @@
 import type { AppError } from '../core/app-error';
 import { workspaceErrors as errors } from '../core/messages/en/workspace-errors';
 import { err, ok, type Result } from '../core/result';
+import type { Engine } from '../engine/types';
 import { acceptedCsv } from '../import/accepted-csv';
 import { rowsOfClient } from '../import/kept-rows';
 import type { ImportPlan } from '../import/plan';
-import { rejectReport } from '../import/reject-report';
+import { rejectReport, reportRows, type ReportOptions } from '../import/reject-report';
 import { sha256OfBlob } from '../storage/sha256-of-blob';
 import { everythingAbout } from './everything-about';
 import { logged } from './history';
@@ -26,6 +27,11 @@ const valueOf = <T>(result: Result<T, AppError>): T => {
   throw Object.assign(new Error(result.error.message), result.error);
 };
 
+const hasReported = async (engine: Engine, options: ReportOptions): Promise<boolean> => {
+  for await (const rows of reportRows(engine, options)) if (rows.length > 0) return true;
+  return false;
+};
+
 /** Rows as they stand, as files: of one client, of all, and of those that were not accepted. */
 export const rowActs = (
   bench: Workbench,
@@ -43,8 +49,13 @@ export const rowActs = (
     if (!isOpen && lastPlan()?.fingerprint !== plan.fingerprint) return err(errors.planIsStale);
     const engine = await bench.engine();
     const prefix = isOpen ? '' : PLAN_PREFIX;
-    const blob = await csvBlob(rejectReport(engine, { prefix }));
-    return ok({ name: `driftline-not-accepted-${plan.today}.csv`, blob });
+    const visits = await csvBlob(rejectReport(engine, { prefix }));
+    const name = `driftline-not-accepted-${plan.today}`;
+    if (!(await hasReported(engine, { prefix, role: 'enrolment' }))) return ok({ name: `${name}.csv`, blob: visits });
+    const enrolments = await csvBlob(rejectReport(engine, { prefix, role: 'enrolment' }));
+    const hasVisits = await hasReported(engine, { prefix });
+    const blob = await zipOf({ ...(hasVisits ? { 'visits.csv': visits } : {}), 'enrolments.csv': enrolments });
+    return ok({ name: `${name}.zip`, blob });
   };
 
   const exportRows = async (): Promise<Result<MadeBlob, AppError>> => {

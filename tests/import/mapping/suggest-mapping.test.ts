@@ -301,7 +301,7 @@ describe('a profile', () => {
       filled: 7000,
       words: null,
       numbers: { typed: 7000 },
-      range: { low: 0, high: 3499 },
+      range: { low: 1, high: 3499 },
     });
     expect(columns[1]?.words).toEqual([
       { word: 'a', count: 3500 },
