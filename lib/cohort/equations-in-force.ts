@@ -3,10 +3,14 @@ import type { Equation, Quantity } from '../measures/equation';
 import { PUBLISHED_EQUATIONS } from '../measures/equations/published-equations';
 import type { Settings } from './settings';
 
+/** Earlier versions stay in the settings, so that what was computed with them can be explained. */
+const latestVersions = (equations: readonly Equation[]): readonly Equation[] =>
+  equations.filter(({ id, version }) => !equations.some((other) => other.id === id && other.version > version));
+
 /** The equations that a clinic can choose from: the published ones and its own, latest version each. */
 export const equationsOfClinic = (settings: Settings): readonly Equation[] => [
   ...PUBLISHED_EQUATIONS,
-  ...settings.methods.ownEquations,
+  ...latestVersions(settings.methods.ownEquations),
 ];
 
 /**

@@ -3,6 +3,7 @@ import { parseIsoDate } from '../core/iso-date';
 import { RULE_IDS } from '../measures/comparability-rule';
 import { MEASURE_IDS } from '../measures/measure-id';
 import { ownEquationSchema } from '../measures/own-equation';
+import { ownReferenceSchema } from '../measures/references/own-reference';
 
 const isoDate = z.string().refine((text) => parseIsoDate(text) !== undefined, 'not a date YYYY-MM-DD');
 const measureId = z.enum(MEASURE_IDS);
@@ -34,36 +35,34 @@ const enteredErrorSchema = z.strictObject({
 
 const equationId = z.string().min(1);
 
+const chosen = (id: string | null) => equationId.nullable().default(id);
+
+/** What a clinic switched on or off against the default of each entry. */
+const switchesSchema = z
+  .strictObject({ on: z.array(equationId).default([]), off: z.array(equationId).default([]) })
+  .default({ on: [], off: [] });
+
 /** Which equation computes which quantity (null: none), and what a clinic switched on or entered itself. */
 const methodsSchema = z.strictObject({
-  equations: z.strictObject({
-    ffm: equationId,
-    smm: equationId.nullable(),
-    asm: equationId.nullable(),
-    tbw: equationId.nullable(),
-    ecw: equationId.nullable(),
-    ree: equationId.nullable(),
-  }),
+  equations: z
+    .strictObject({
+      ffm: equationId.default('ffm-kyle-2001'),
+      smm: chosen('smm-janssen-2000'),
+      asm: chosen(null),
+      tbw: chosen(null),
+      ecw: chosen(null),
+      ree: chosen('ree-mifflin-1990'),
+    })
+    .prefault({}),
   /** Equations from memory that the clinic checked against the paper and switched on. */
-  switchedOn: z.array(equationId),
+  switchedOn: z.array(equationId).default([]),
   /** Resistivity and reactivity from circumferences, whose factors are from memory. */
-  geometryCorrected: z.boolean(),
-  ownEquations: z.array(ownEquationSchema),
+  geometryCorrected: z.boolean().default(false),
+  ownEquations: z.array(ownEquationSchema).default([]),
+  references: switchesSchema,
+  ownReferences: z.array(ownReferenceSchema).default([]),
+  cutOffs: switchesSchema,
 });
-
-const DEFAULT_METHODS: z.infer<typeof methodsSchema> = {
-  equations: {
-    ffm: 'ffm-kyle-2001',
-    smm: 'smm-janssen-2000',
-    asm: null,
-    tbw: null,
-    ecw: null,
-    ree: 'ree-mifflin-1990',
-  },
-  switchedOn: [],
-  geometryCorrected: false,
-  ownEquations: [],
-};
 
 const answerSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('same-client'), ids: z.array(z.string()).min(1), client: z.string() }),
@@ -132,7 +131,7 @@ export const settingsSchema = z.strictObject({
     ])
     .default({ kind: 'own', alwaysT: false }),
   answers: z.array(answerSchema).default([]),
-  methods: methodsSchema.default(DEFAULT_METHODS),
+  methods: methodsSchema.prefault({}),
   /** Readings outside the group that an equation was made for: marked, or left without a result. */
   outsideEquation: z.enum(['mark', 'exclude']).default('mark'),
 });

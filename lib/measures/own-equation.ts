@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ownCitationSchema } from './references/own-citation-schema';
 import { QUANTITIES, REGRESSORS, type Equation } from './equation';
 
 const number = z.number();
@@ -51,20 +52,7 @@ export const ownEquationSchema: z.ZodType<Equation> = z.strictObject({
     see: number.exactOptional(),
     words: z.string().exactOptional(),
   }),
-  citation: z.strictObject({
-    id: z.string().min(1),
-    authors: z.array(z.string().min(1)).min(1),
-    andOthers: z.boolean().exactOptional(),
-    title: z.string().exactOptional(),
-    journal: z.string().exactOptional(),
-    publisher: z.string().exactOptional(),
-    year: z.number().int().min(1800).max(2200),
-    volume: z.string().exactOptional(),
-    issue: z.string().exactOptional(),
-    pages: z.string().exactOptional(),
-    doi: z.string().exactOptional(),
-    url: z.string().exactOptional(),
-  }),
+  citation: ownCitationSchema,
   verification: z.literal('entered-by-clinic'),
   verificationNote: z.string(),
   cautions: z.array(z.string()),

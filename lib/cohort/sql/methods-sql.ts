@@ -58,13 +58,14 @@ export const comparisonQuery = (equations: readonly Equation[], model: CohortMod
   WHERE v.in_series = 1 AND ${holds} IS NOT NULL AND ${PEOPLE}
 ),
 computed AS (
-  SELECT v.client_key, ${equations
+  SELECT r.client_key, ${equations
     .map((equation, index) => `AVG(${compileExpression(onReadings(equation, model))}) AS value_${String(index)}`)
     .join(',\n    ')}
-  FROM latest AS v
-  JOIN reading_values AS r ON r.client_key = v.client_key AND r.visit_date = v.visit_date
-    AND r.visit_purpose = v.visit_purpose AND r.device = v.device AND r.frequency_khz = v.frequency_khz
-  WHERE v.place = 1 GROUP BY v.client_key
+  FROM reading_values AS r
+  WHERE EXISTS (SELECT 1 FROM latest AS v WHERE v.place = 1 AND r.client_key = v.client_key
+    AND r.visit_date = v.visit_date AND r.visit_purpose = v.visit_purpose AND r.device = v.device
+    AND r.frequency_khz = v.frequency_khz)
+  GROUP BY r.client_key
 )
 SELECT v.client_key, ${equations
     .map(

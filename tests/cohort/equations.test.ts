@@ -1,0 +1,240 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { settingsSchema, type Settings } from '../../lib/cohort/settings';
+import { openNodeEngine } from '../../lib/engine/node';
+import type { Engine } from '../../lib/engine/types';
+import type { Equation } from '../../lib/measures/equation';
+import { PUBLISHED_EQUATIONS } from '../../lib/measures/equations/published-equations';
+import { evaluate } from '../../lib/measures/evaluate';
+import { inCommonUnit } from '../../lib/measures/in-common-unit';
+import type { Inputs } from '../../lib/measures/input-id';
+import { quantileType7 } from '../../lib/stats/quantile-type-7';
+import { cohortOf, filterFor, reading, without, type Cells } from './small-clinic';
+
+let engine: Engine;
+beforeAll(async () => {
+  engine = await openNodeEngine();
+});
+afterAll(() => engine.close());
+
+const named = (id: string): Equation => {
+  const found = PUBLISHED_EQUATIONS.find((equation) => equation.id === id);
+  if (found === undefined) throw new Error(`no ${id}`);
+  return found;
+};
+
+const choosing = (
+  equations: Partial<Settings['methods']['equations']>,
+  more: Partial<Settings['methods']> = {},
+): Partial<Settings> => {
+  const { methods } = settingsSchema.parse({});
+  return { methods: { ...methods, ...more, equations: { ...methods.equations, ...equations } } };
+};
+
+const DAY = '2025-03-03';
+
+/** Thirty people of both sexes and many sizes, measured once; the device's fat-free mass lies 0.4–0.9 kg above ours. */
+const people: readonly Cells[] = Array.from({ length: 30 }, (_, person) =>
+  reading(`p-${String(person).padStart(2, '0')}`, DAY, {
+    birth_date: `${String(1938 + 2 * person)}-06-01`,
+    sex: person % 2 === 0 ? 'F' : 'M',
+    height_cm: (155 + person).toFixed(1),
+    weight_kg: (52 + 1.7 * person).toFixed(1),
+    r_ohm: (640 - 7 * person).toFixed(1),
+    xc_ohm: (46 + (person % 7)).toFixed(1),
+  }),
+);
+
+const inputsOfPerson = (person: number): Inputs => ({
+  weight_kg: Number((52 + 1.7 * person).toFixed(1)),
+  height_cm: 155 + person,
+  r_ohm: 640 - 7 * person,
+  xc_ohm: 46 + (person % 7),
+  sex_male: person % 2,
+  age_years: (Date.parse(DAY) - Date.parse(`${String(1938 + 2 * person)}-06-01`)) / 86_400_000 / 365.25,
+});
+
+const valueOf = (id: string, person: number): number =>
+  evaluate(inCommonUnit(named(id)), inputsOfPerson(person)) ?? Number.NaN;
+
+const withExported = people.map((row, person) => ({
+  ...row,
+  ffm_kg: (valueOf('ffm-kyle-2001', person) + 0.4 + 0.1 * (person % 6)).toFixed(1),
+}));
+
+const values = async (id: 'ffm' | 'asm' | 'tbw' | 'r_specific'): Promise<readonly unknown[]> =>
+  (await engine.query(`SELECT v.${id} FROM visits AS v ORDER BY v.client_key`)).map((row) => row[id]);
+
+describe('the equations in force', () => {
+  test('are those of the settings: the same readings give each chosen equation’s value', async () => {
+    const cohort = await cohortOf(
+      engine,
+      people.slice(0, 4),
+      choosing({ ffm: 'ffm-deurenberg-1991', asm: 'asm-yoshida-2014', tbw: 'tbw-kushner-1992' }),
+    );
+    for (const [measure, id] of [
+      ['ffm', 'ffm-deurenberg-1991'],
+      ['asm', 'asm-yoshida-2014'],
+      ['tbw', 'tbw-kushner-1992'],
+    ] as const) {
+      const found = await values(measure);
+      found.forEach((value, person) => {
+        expect(value).toBeCloseTo(valueOf(id, person), 9);
+      });
+    }
+    expect(cohort.catalogue.measure('ffm').equation?.name).toBe('Deurenberg 1991');
+    expect(cohort.listed).toContain('asm_bmi');
+  });
+
+  test('an equation from memory computes nothing until it is switched on', async () => {
+    const off = await cohortOf(engine, people.slice(0, 2), choosing({ ffm: 'ffm-sun-2003', asm: 'asm-sergi-2015' }));
+    expect(off.catalogue.measure('ffm').equation?.id).toBe('ffm-kyle-2001');
+    expect(off.listed).not.toContain('asm');
+    const on = await cohortOf(
+      engine,
+      people.slice(0, 2),
+      choosing({ ffm: 'ffm-sun-2003', asm: 'asm-sergi-2015' }, { switchedOn: ['ffm-sun-2003', 'asm-sergi-2015'] }),
+    );
+    expect(on.catalogue.measure('ffm').verification).toBe('from-memory');
+    expect((await values('asm'))[1]).toBeCloseTo(valueOf('asm-sergi-2015', 1), 9);
+  });
+
+  test('an equation chosen for the wrong quantity or unknown is none', async () => {
+    const cohort = await cohortOf(engine, people.slice(0, 1), choosing({ ffm: 'smm-janssen-2000', smm: 'nothing' }));
+    expect(cohort.catalogue.measure('ffm').equation?.id).toBe('ffm-kyle-2001');
+    expect(cohort.listed).not.toContain('smm');
+  });
+
+  // Check value from the arithmetic of the formula: H 178, arm 32, waist 90, calf 38 cm, R 480 Ω give 374.675772 Ω·cm.
+  test('resistivity from circumferences is there only where a clinic switched it on', async () => {
+    const row = reading('g', DAY, {
+      height_cm: '178.0',
+      r_ohm: '480.0',
+      xc_ohm: '52.0',
+      arm_cm: '32.0',
+      waist_cm: '90.0',
+      calf_cm: '38.0',
+    });
+    const off = await cohortOf(engine, [row]);
+    expect(off.listed).not.toContain('r_specific');
+    await cohortOf(engine, [row], choosing({}, { geometryCorrected: true }));
+    expect((await values('r_specific'))[0]).toBeCloseTo(374.675772, 6);
+  });
+});
+
+describe('readings outside the group that an equation was made for', () => {
+  const old = reading('old', '2025-01-06', { birth_date: '1928-05-05' });
+  const oldLater = reading('old', '2025-06-06', { birth_date: '1928-05-05', r_ohm: '520.0' });
+
+  test('are counted by what they miss', async () => {
+    const rows = [
+      ...people.slice(0, 3),
+      reading('old', DAY, { birth_date: '1928-05-05' }),
+      reading('heavy', DAY, { weight_kg: '120.0', posture: 'standing' }),
+    ];
+    const cohort = await cohortOf(engine, rows);
+    const [ffm, smm] = await cohort.equationFits(filterFor('ffm'));
+    expect([ffm?.quantity, ffm?.visits, ffm?.inside]).toEqual(['ffm', 5, 3]);
+    expect(Object.fromEntries(ffm?.outside.map(({ code, visits }) => [code, visits]) ?? [])).toEqual({
+      bmi_outside_equation: 1,
+      age_outside_equation: 1,
+      not_the_equations_path: 0,
+      lying_equation_standing: 1,
+    });
+    // The muscle equation names no body mass index.
+    expect([smm?.quantity, smm?.inside]).toEqual(['smm', 3]);
+  });
+
+  test('are marked, or left without a result where the clinic excludes them', async () => {
+    const marked = await cohortOf(engine, [old, oldLater]);
+    const [first] = await marked.changes(filterFor('ffm'), 'baseline-latest');
+    expect([first?.guard, first?.reasons.includes('age_outside_equation')]).toEqual(['note', true]);
+    const excluded = await cohortOf(engine, [old, oldLater], { outsideEquation: 'exclude' });
+    const [held] = await excluded.changes(filterFor('ffm'), 'baseline-latest');
+    expect([held?.guard, held?.result]).toEqual(['hold', null]);
+    const [weight] = await excluded.changes(filterFor('weight'), 'baseline-latest');
+    expect(weight?.guard).toBe('none');
+  });
+
+  test('of another electrode path or frequency have no composition at all', async () => {
+    const rows = [
+      reading('foot', '2025-01-06', { electrode_path: 'foot-to-foot' }),
+      reading('foot', '2025-06-06', { electrode_path: 'foot-to-foot' }),
+    ];
+    const cohort = await cohortOf(engine, rows);
+    const [change] = await cohort.changes(filterFor('ffm'), 'baseline-latest');
+    expect([change?.guard, change?.reasons]).toEqual(['stop', expect.arrayContaining(['not_the_equations_path'])]);
+    const footed = await cohortOf(engine, rows, choosing({ ffm: 'ffm-taiwan-2015' }));
+    const [own] = await footed.changes(filterFor('ffm'), 'baseline-latest');
+    expect(own?.guard).not.toBe('stop');
+  });
+});
+
+describe('exported against computed', () => {
+  test('is exported minus computed at each client’s latest visit', async () => {
+    const cohort = await cohortOf(engine, withExported);
+    const [ffm, ...others] = await cohort.agreements(filterFor('ffm'));
+    expect(others).toEqual([]);
+    expect([ffm?.computed, ffm?.exported, ffm?.points.length]).toEqual(['ffm', 'ffm_exported', 30]);
+    const differences = withExported.map((row, person) => Number(row.ffm_kg) - valueOf('ffm-kyle-2001', person));
+    const bias = differences.reduce((total, difference) => total + difference, 0) / 30;
+    expect(ffm?.agreement?.bias).toBeCloseTo(bias, 9);
+  });
+
+  test('has no limits below three people, and says nothing of values that nobody exported', async () => {
+    const two = await cohortOf(engine, withExported.slice(0, 2));
+    expect((await two.agreements(filterFor('ffm')))[0]?.agreement).toBeUndefined();
+    const none = await cohortOf(engine, people.slice(0, 3));
+    expect(await none.agreements(filterFor('ffm'))).toEqual([]);
+  });
+});
+
+describe('equations compared on the loaded people', () => {
+  test('differ as the evaluator says, with quantiles of type 7', async () => {
+    const cohort = await cohortOf(engine, people);
+    const { differences } = await cohort.compareEquations(
+      { against: named('ffm-kyle-2001'), others: [named('ffm-deurenberg-1991'), named('ffm-rush-2006')] },
+      filterFor('ffm'),
+    );
+    const [deurenberg] = differences;
+    const expected = people.map(
+      (_, person) => valueOf('ffm-deurenberg-1991', person) - valueOf('ffm-kyle-2001', person),
+    );
+    expect(deurenberg?.n).toBe(30);
+    expect(deurenberg?.quantiles.p50).toBeCloseTo(quantileType7(expected, 0.5) ?? Number.NaN, 9);
+    expect(deurenberg?.quantiles.p95).toBeCloseTo(quantileType7(expected, 0.95) ?? Number.NaN, 9);
+    expect(deurenberg?.outside).toBeGreaterThan(0);
+    expect(differences.map(({ equation }) => equation.id)).toEqual(['ffm-deurenberg-1991', 'ffm-rush-2006']);
+  });
+
+  test('of energy are in kcal a day, whatever unit the paper uses, and need no impedance unless they read it', async () => {
+    const plain = people.map((row) => without(row, 'r_ohm', 'xc_ohm'));
+    const cohort = await cohortOf(engine, plain);
+    const { differences } = await cohort.compareEquations(
+      {
+        against: named('ree-mifflin-1990'),
+        others: [named('ree-schofield-1985'), named('ree-mueller-2004'), named('ree-cunningham-1991')],
+      },
+      filterFor('ffm'),
+    );
+    const mueller = differences.find(({ equation }) => equation.id === 'ree-mueller-2004');
+    const expected = people.map(
+      (_, person) => valueOf('ree-mueller-2004', person) - valueOf('ree-mifflin-1990', person),
+    );
+    expect(mueller?.mean).toBeCloseTo(expected.reduce((a, b) => a + b, 0) / 30, 6);
+    expect(Math.abs(mueller?.mean ?? Number.NaN)).toBeLessThan(300);
+    // Cunningham reads fat-free mass, which nobody here has.
+    expect(differences.map(({ equation }) => equation.id)).toEqual(['ree-schofield-1985', 'ree-mueller-2004']);
+  });
+
+  test('take fat-free mass from the equation in force', async () => {
+    const cohort = await cohortOf(engine, people);
+    const { differences } = await cohort.compareEquations(
+      { against: named('ree-mifflin-1990'), others: [named('ree-cunningham-1991')] },
+      filterFor('ffm'),
+    );
+    const expected = people.map(
+      (_, person) => 370 + 21.6 * valueOf('ffm-kyle-2001', person) - valueOf('ree-mifflin-1990', person),
+    );
+    expect(differences[0]?.mean).toBeCloseTo(expected.reduce((a, b) => a + b, 0) / 30, 6);
+  });
+});
