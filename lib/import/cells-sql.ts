@@ -98,6 +98,7 @@ export const emptyTables = (prefix: string): readonly string[] => [
   `CREATE OR REPLACE TABLE ${prefix}reading_answers (client TEXT, visit_date TEXT, question_key TEXT, decision TEXT)`,
   `CREATE OR REPLACE TABLE ${prefix}corrections (file_no INTEGER, line_no INTEGER, part_no INTEGER, column_name TEXT, cell TEXT)`,
   `CREATE OR REPLACE TABLE ${prefix}erased (id TEXT)`,
+  `CREATE OR REPLACE TABLE ${prefix}converted (file_no INTEGER, column_name TEXT, decimals DOUBLE)`,
   `CREATE OR REPLACE TABLE ${prefix}judging (accept_questions INTEGER)`,
   `CREATE OR REPLACE TABLE ${prefix}cells (${CELLS_COLUMNS.join(', ')})`,
   `CREATE OR REPLACE TABLE ${prefix}found (file_no INTEGER, line_no INTEGER, part_no INTEGER, client_id TEXT, visit_date TEXT,

@@ -167,6 +167,11 @@ const loadTable = async (
     for (const table of ['cells', 'found'])
       await engine.run(`DELETE FROM ${prefix}${table} WHERE file_no = ${String(fileNo)}`);
   }
+  await engine.insert(
+    `${prefix}converted`,
+    ['file_no', 'column_name', 'decimals'],
+    mapper.resolutions().map(({ column, step }) => [fileNo, column, -Math.log10(step)]),
+  );
   return {
     input,
     fileNo,

@@ -11,12 +11,12 @@ const WITH_UNIT = /^([-+]?\d(?:.*\d)?)\s*([^\d\s.,]+)\.?$/;
 /** Reads one cell's text as the column's number; the text itself where it cannot be read. */
 export type NumberCell = (text: string) => string;
 
-/** Whether a cell's text names another unit than its column is in, which counts for that cell alone. */
-export const namesOtherUnit = (text: string, column: Column, mapping: ColumnMapping): boolean => {
+/** The unit that a cell's text names where it is another one than its column's: it counts for that cell alone. */
+export const otherUnit = (text: string, column: Column, mapping: ColumnMapping): SourceUnit | undefined => {
+  if (/\d$/.test(text) || MIXED_UNITS.has(mapping.unit ?? 'kg')) return undefined;
   const [, , word = ''] = WITH_UNIT.exec(text) ?? [];
   const named = word === '' ? undefined : unitOfWord(word);
-  const own = mapping.unit ?? column.unit;
-  return named !== undefined && named !== '%' && named !== own && !MIXED_UNITS.has(mapping.unit ?? 'kg');
+  return named === '%' || named === (mapping.unit ?? column.unit) ? undefined : named;
 };
 
 /**

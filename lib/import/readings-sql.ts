@@ -41,10 +41,16 @@ const DEFAULTS: Readonly<Record<string, string>> = {
 
 const AT = 's.file_no = t.file_no AND s.line_no = t.line_no AND s.part_no = t.part_no';
 
+/**
+ * Decimals of a column's cells, as they bound its resolution. Where cells were converted it is the step of the source in
+ * the column's unit, as the decimals that a step of this size has (1 lb: 0.34).
+ */
 const decimals = (column: string): string =>
-  `SELECT '${column}' AS column_name, MAX(CASE WHEN POSITION('.' IN t.${column}) > 0
-  THEN LENGTH(t.${column}) - POSITION('.' IN t.${column}) ELSE 0 END) AS decimals
+  `SELECT '${column}' AS column_name, MAX(CASE WHEN k.decimals IS NOT NULL THEN k.decimals
+  WHEN POSITION('.' IN t.${column}) > 0 THEN LENGTH(t.${column}) - POSITION('.' IN t.${column}) ELSE 0 END) AS decimals
 FROM cells AS t JOIN status AS s ON ${AT}
+LEFT JOIN (SELECT file_no, MAX(decimals) AS decimals FROM converted WHERE column_name = '${column}' GROUP BY file_no) AS k
+  ON k.file_no = t.file_no
 WHERE s.status = 'accepted' AND t.${column} IS NOT NULL`;
 
 /** What a client's enrolment states, as name and SQL type: beside the readings another table that every engine starts from. */

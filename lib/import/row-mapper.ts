@@ -1,12 +1,14 @@
 import type { RawCell, RawRow, RawTable } from '../formats/raw-table';
 import { cellReader, cellText, wordsMadeUnknown, type CellReader } from './cell-reader';
 import { COLUMNS } from './columns';
-import type { ColumnMapping, Mapping } from './mapping';
+import type { ColumnMapping, Mapping, SourceUnit } from './mapping';
 import { lineKinds, type LineKind } from './line-kind';
 import { mappingConversions, type Conversion } from './mapping-conversions';
 import { isMissingWord } from './missing-words';
-import { namesOtherUnit } from './number-cell';
+import { otherUnit } from './number-cell';
 import { lookupWord } from './plain-text';
+import { RESOLUTION_COLUMNS } from './readings-sql';
+import { sourceResolution, type SourceResolution } from './source-resolution';
 import { unknownPlaces } from './unknown-places';
 
 /** A cell that became something which its column's conversion does not explain. */
@@ -38,6 +40,8 @@ export interface RowMapper {
   readonly conversions: readonly Conversion[];
   /** Words for a missing value that were read as unknown so far, with the number of cells. */
   unknownCells(): readonly { readonly column: string; readonly word: string; readonly cells: number }[];
+  /** Of columns with converted cells the smallest step in which they were written, in the column's own unit. */
+  resolutions(): readonly { readonly column: string; readonly step: number }[];
   /** The readings of a row below the header: none, one, or several in the wide shape. */
   map(row: RawRow): readonly MappedRow[];
 }
@@ -48,11 +52,13 @@ interface Filled {
   readonly from: readonly number[];
   readonly read: CellReader;
   readonly unknown: ReadonlySet<string>;
-  /** Whether a cell names a unit of its own that is not the column's. */
-  readonly isForeign: (text: string) => boolean;
+  /** The unit that a cell names itself where it is not the column's. */
+  readonly foreign: (text: string) => SourceUnit | undefined;
+  readonly resolution: SourceResolution | undefined;
 }
 
 const INDEX = new Map(COLUMNS.map((column, index) => [column.name, index]));
+const OF_RESOLUTION: ReadonlySet<string> = new Set(RESOLUTION_COLUMNS);
 const EXCERPT = 80;
 /** The database takes no line of more than 16 MiB. */
 const LONGEST_ROW = 1_000_000;
@@ -72,11 +78,13 @@ const filledBy = (columns: Mapping['columns']): readonly Filled[] =>
     const column = index === undefined ? undefined : COLUMNS[index];
     if (index === undefined || column === undefined) return [];
     const read = cellReader(column, mapped);
-    const isForeign = (text: string): boolean =>
-      column.type === 'number' && !/\d$/.test(text) && namesOtherUnit(text.trim(), column, mapped);
-    return [
-      { index, column: mapped.to, from: mapped.from, read, unknown: wordsMadeUnknown(column, mapped), isForeign },
-    ];
+    const isNumber = column.type === 'number';
+    const foreign = (text: string): SourceUnit | undefined =>
+      isNumber ? otherUnit(text.trim(), column, mapped) : undefined;
+    const isBound = isNumber && mapped.decimal !== undefined && OF_RESOLUTION.has(mapped.to);
+    const resolution = isBound ? sourceResolution(column, mapped, foreign) : undefined;
+    const unknown = wordsMadeUnknown(column, mapped);
+    return [{ index, column: mapped.to, from: mapped.from, read, unknown, foreign, resolution }];
   });
 
 const sourceCell = (cells: readonly RawCell[], from: readonly number[]): RawCell => {
@@ -135,13 +143,14 @@ export const createRowMapper = (
   };
   const fill = (into: string[], filled: readonly Filled[], cells: readonly RawCell[]): readonly ChangedCell[] => {
     let changed: ChangedCell[] | undefined;
-    for (const { index, column, from, read, unknown: silenced, isForeign } of filled) {
+    for (const { index, column, from, read, unknown: silenced, foreign, resolution } of filled) {
       const cell = sourceCell(cells, from);
       if (cell === '') continue;
       const to = read(cell);
       into[index] = to;
       if (to === '') countUnknown(column, cellText(cell).trim());
-      if (typeof cell === 'string' && to !== cell && isForeign(cell))
+      else resolution?.take(cell);
+      if (typeof cell === 'string' && to !== cell && foreign(cell) !== undefined)
         (changed ??= []).push({ column, from: cell, to, code: 'own_unit' });
       if (silenced.size > 0 && silenced.has(lookupWord(cellText(cell)))) {
         (changed ??= []).push({ column, from: cellText(cell), to, code: 'word_made_unknown' });
@@ -152,6 +161,11 @@ export const createRowMapper = (
   return {
     unknownColumns: unknown.map((place) => mapping.header[place] ?? ''),
     conversions: mappingConversions(mapping),
+    resolutions: () =>
+      [...shared, ...parts.flatMap(({ filled }) => filled)].flatMap(({ column, resolution }) => {
+        const step = resolution?.value();
+        return step === undefined ? [] : [{ column, step }];
+      }),
     unknownCells: () =>
       [...unknownCounts].flatMap(([column, counts]) => [...counts].map(([word, cells]) => ({ column, word, cells }))),
     map: (row) => {
