@@ -130,7 +130,7 @@ test('pounds, inches and readings side by side; a workbook; a zip; a folder; a c
   ]).toBuffer();
   await giveFiles(page, [{ name: 'book.xlsx', content: workbook }]);
   await expectStep(page, 'the columns');
-  const unit = page.getByRole('form', { name: 'In which unit is weight in Weight?' });
+  const unit = page.getByRole('form', { name: 'In which unit is the column Weight (weight)?' });
   if (await unit.isVisible()) await answerColumn(page, /^kilograms:/);
   await takeColumns(page);
   expect(await countOf(page, 'accepted')).toBe(`${VISITS} of ${VISITS}`);

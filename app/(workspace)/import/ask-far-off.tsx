@@ -29,9 +29,12 @@ export const AskFarOff = ({ question, busy, onAnswer, later }: AskProps<FarOffQu
   return (
     <>
       <p className={styles.asked}>
-        {words.before({ name: screen.mapping.name({ column }), measured: target?.type === 'number' })}
+        {words.before({ measured: target?.type === 'number' })}
         <CellText value={value} />
-        {words.after({ unit: unit === undefined ? '' : screen.mapping.units[unit] })}
+        {words.after({
+          name: screen.mapping.name({ column }),
+          unit: unit === undefined ? '' : screen.mapping.units[unit],
+        })}
       </p>
       <p>
         <bdi>{words.where({ client, date: f.date(visitDate), file, line })}</bdi> {message}

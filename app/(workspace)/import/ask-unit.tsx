@@ -10,6 +10,7 @@ import type { ColumnQuestionProps, QuestionOf } from './column-question-props';
 import { keyOf, withReadingOf } from './mapping-edit';
 import { sourceName } from './mapping-view';
 import { RadioList } from './radio-list';
+import { shortenedNumber } from './shortened-number';
 
 const SHOWN = 3;
 
@@ -43,7 +44,9 @@ export const AskUnit = ({ one, question, later, onMapping }: ColumnQuestionProps
         options={question.units.map((value) => {
           const decimal = column?.decimal === undefined ? {} : { decimal: column.decimal };
           const read = readSamples({ to: question.to, unit: value, ...decimal }, samples);
-          const pairs = samples.map((sample, index) => `${sample} → ${read[index] ?? ''} ${canonical}`);
+          const pairs = samples.map(
+            (sample, index) => `${sample} → ${shortenedNumber(read[index] ?? '')} ${canonical}`,
+          );
           return { value, label: words.unit.reading({ unit: units[value], values: pairs.join('; ') }) };
         })}
         onChange={setUnit}

@@ -9,6 +9,7 @@ import { Failing } from '../../_ui/states';
 import { ImportChanges } from './import-changes';
 import type { ImportState } from './import-state';
 import styles from './import-screen.module.css';
+import { showQuestions } from './show-questions';
 import { StepHead } from './step-head';
 
 interface DoneStepProps {
@@ -39,14 +40,22 @@ export const DoneStep = ({ state, onMore }: DoneStepProps) => {
             ? words.done.undone
             : importId === null
               ? words.done.nothingAdded
-              : words.done.imported({ rows: state.rows, files: state.files })}
+              : words.done.imported({ rows: state.rows, files: state.files, held: state.held })}
         </p>
         {session.waiting === 0 ? null : (
           <p>
             {words.done.waiting({ n: session.waiting })}{' '}
-            <FilterLink href="/import/#questions" onClick={onMore}>
+            <button
+              type="button"
+              className={styles.inText}
+              onClick={() => {
+                onMore();
+                // The questions are drawn by then.
+                setTimeout(showQuestions);
+              }}
+            >
               {words.done.answer}
-            </FilterLink>
+            </button>
           </p>
         )}
         {session.keeping.changesSinceBackup === 0 ? null : (

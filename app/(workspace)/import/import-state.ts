@@ -31,7 +31,9 @@ export type ImportState =
   | { readonly kind: 'keeping'; readonly rows: number; readonly work: ImportWork; readonly plan: ImportPlan }
   | {
       readonly kind: 'done';
+      /** Rows that came in, and all that the clinic holds since. */
       readonly rows: number;
+      readonly held: number;
       readonly files: number;
       /** The import that was added; null where the clinic held all of its files before. */
       readonly importId: string | null;

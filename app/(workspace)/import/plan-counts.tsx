@@ -27,6 +27,8 @@ export const PlanCounts = ({ plan, title, updating }: PlanCountsProps) => {
     { name: words.counts.corrected, n: plan.corrected, note: '' },
     { name: words.counts.enrolments, n: plan.enrolments, note: '' },
   ].filter(({ n }) => n > 0);
+  const keptRows = plan.files.reduce((sum, { isNew, rows }) => sum + (isNew ? 0 : rows), 0);
+  const comes = plan.files.some(({ isNew }) => isNew);
   return (
     <section
       className={`sheet stack ${updating ? (styles.updating ?? '') : ''}`}
@@ -50,6 +52,7 @@ export const PlanCounts = ({ plan, title, updating }: PlanCountsProps) => {
           </div>
         ))}
       </dl>
+      {keptRows === 0 || !comes ? null : <p className="quiet">{words.counts.withKept({ rows: keptRows })}</p>}
       {plan.firstVisit === null || plan.lastVisit === null ? null : (
         <p>{words.period({ clients: plan.clients, first: f.date(plan.firstVisit), last: f.date(plan.lastVisit) })}</p>
       )}

@@ -8,6 +8,7 @@ import { useMessages } from '../../_state/language-provider';
 import { CellText } from './cell-text';
 import styles from './mapping-step.module.css';
 import { ScrollRegion } from './scroll-region';
+import { shortenedNumber } from './shortened-number';
 
 interface PreviewTableProps {
   readonly name: string;
@@ -39,7 +40,9 @@ export const PreviewTable = ({ name, table, mapping }: PreviewTableProps) => {
             <tr key={`${String(line)} ${String(part)}`}>
               {columns.map((column, place) => (
                 <td key={column}>
-                  {cells[place] === undefined || cells[place] === '' ? null : <CellText value={cells[place]} />}
+                  {cells[place] === undefined || cells[place] === '' ? null : (
+                    <CellText value={shortenedNumber(cells[place])} />
+                  )}
                   {several && place === 0 && part > 0 ? (
                     <span className={styles.kind}> {words.reading({ n: part })}</span>
                   ) : null}

@@ -11,7 +11,7 @@ import type { Import } from './use-import';
 /** What can be done with a plan: answer, name the clinic, keep. A plan that is being kept can be stopped. */
 export const usePlanned = ({ state, setState, run }: Import) => {
   const { act } = useAct();
-  const { imports: before } = useSession();
+  const { imports: before, clinic, plan: planBefore } = useSession();
 
   const change = useCallback(
     async (settings: Settings) => {
@@ -54,9 +54,11 @@ export const usePlanned = ({ state, setState, run }: Import) => {
     if (opened !== undefined) {
       const files = work.read.files.filter(({ error }) => error === null).length;
       const importId = opened.imports.find(({ id }) => before.every((known) => known.id !== id))?.id ?? null;
-      setState({ kind: 'done', rows: plan.accepted, files, importId, difference: opened.difference });
+      const held = work.into === clinic.id ? planBefore.accepted : 0;
+      const rows = Math.max(0, plan.accepted - held);
+      setState({ kind: 'done', rows, held: plan.accepted, files, importId, difference: opened.difference });
     } else setState({ ...back, error: end.kind === 'failed' && !stopped ? end.error : undefined });
-  }, [state, setState, act, run, before]);
+  }, [state, setState, act, run, before, clinic, planBefore]);
 
   return { change, rename, commit };
 };

@@ -98,6 +98,7 @@ export const client = (f: Formatters) => ({
     height_cm: 'height',
     r_ohm: 'resistance',
     xc_ohm: 'reactance',
+    waist_cm: 'a waist circumference',
     age_years: 'age',
     sex_male: 'sex',
     ffm_kg: 'an exported fat-free mass',

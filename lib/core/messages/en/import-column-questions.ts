@@ -52,7 +52,7 @@ export const importColumnQuestions = (f: Formatters) => ({
     needed: 'Say for each word what it means; “unknown” is an answer too.',
   },
   unit: {
-    ask: (p: { column: string; target: string }) => `In which unit is ${p.target} in ${p.column}?`,
+    ask: (p: { column: string; target: string }) => `In which unit is the column ${p.column} (${p.target})?`,
     why: 'Neither the name nor the values say it for sure. Every number of the column is converted from the unit you choose.',
     reading: (p: { unit: string; values: string }) => `${p.unit}: ${p.values}`,
     same: (p: { unit: string }) => `${p.unit}: as they stand`,

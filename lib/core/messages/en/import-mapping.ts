@@ -149,7 +149,7 @@ export const importMapping = (f: Formatters) => ({
   },
   preview: {
     title: 'As they would be read',
-    note: 'The first rows with these answers, in canonical columns and units. Empty means unknown.',
+    note: 'The first rows with these answers, in canonical columns and units; long decimals are shortened here alone. Empty means unknown.',
     none: 'No row below the header line is at hand.',
     label: (p: { name: string }) => `First rows of ${p.name}, as they would be read`,
     reading: (p: { n: number }) => `reading ${f.number(p.n)}`,

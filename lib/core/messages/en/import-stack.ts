@@ -12,9 +12,8 @@ export const importStack = (f: Formatters) => {
     allAnswered: 'Every question is answered.',
     answeredTitle: 'Answered',
     farOff: {
-      before: (p: { name: string; measured: boolean }) =>
-        p.measured ? `Was this measured: ${p.name} ` : `Is this right: ${p.name} `,
-      after: (p: { unit: string }) => `${p.unit === '' ? '' : ` ${p.unit}`}?`,
+      before: (p: { measured: boolean }) => (p.measured ? 'Was this measured: ' : 'Is this right: '),
+      after: (p: { name: string; unit: string }) => `${p.unit === '' ? '' : ` ${p.unit}`} (${p.name})?`,
       where: (p: { client: string; date: string; file: string; line: number }) =>
         `${p.client}, visit of ${p.date}; ${p.file}, line ${f.number(p.line)}.`,
       keep: 'Yes, keep it',

@@ -94,6 +94,8 @@ export const importScreen = (f: Formatters) => {
       enrolments: 'enrolments joined',
       of: (p: { n: number; of: number }) => `${f.number(p.n)} of ${f.number(p.of)}`,
       warningsNote: 'accepted, with a remark',
+      withKept: (p: { rows: number }) =>
+        `Counted with the ${f.plural(p.rows, 'row', '# rows')} that the clinic’s files hold already.`,
     },
     period: (p: { clients: number; first: string; last: string }) =>
       `${f.plural(p.clients, '# person', '# people')}, visits from ${p.first} to ${p.last}.`,
@@ -147,8 +149,9 @@ export const importScreen = (f: Formatters) => {
       demoPlainNote: 'As most first exports look: nothing about the conditions is recorded.',
     },
     done: {
-      imported: (p: { rows: number; files: number }) =>
-        `${f.plural(p.rows, '# row', '# rows')} from ${f.plural(p.files, '# file', '# files')}.`,
+      imported: (p: { rows: number; files: number; held: number }) =>
+        `${f.plural(p.rows, '# row', '# rows')} from ${f.plural(p.files, '# file', '# files')}.` +
+        (p.held === p.rows ? '' : ` The clinic now holds ${f.number(p.held)}.`),
       nothingAdded: 'The clinic held these files already, so no row was added.',
       waiting: (p: { n: number }) => f.plural(p.n, '# row waits for an answer.', '# rows wait for an answer.'),
       answer: 'Answer the questions',
