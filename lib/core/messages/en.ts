@@ -9,6 +9,7 @@ import { filter } from './en/filter';
 import { importScreen } from './en/import';
 import { indices } from './en/indices';
 import { measureNames } from './en/measure-names';
+import { methodsParagraph } from './en/methods-paragraph';
 import { programs } from './en/programs';
 import { reasons } from './en/reasons';
 import { repeatability } from './en/repeatability';
@@ -29,6 +30,7 @@ export const en = (f: Formatters) => ({
   repeatability: repeatability(f),
   importScreen: importScreen(f),
   measures: measureNames,
+  methodsParagraph: methodsParagraph(f),
   client: client(f),
   clients: clients(f),
   contact: contact(f),
