@@ -99,6 +99,7 @@ SELECT masked.*,
   ${rankExpression('broken', 'unknown', 'by_procedure', masks.no, masks.caution)} AS pair_rank,
   ${rankExpression('broken', 'unknown', 'by_procedure', masks.noExported, masks.caution)} AS pair_rank_exported
 FROM masked`,
+    'DROP TABLE chosen_pairs',
     `CREATE OR REPLACE TABLE baseline_grades AS
 WITH masked AS (
   SELECT e.enrolment_no, e.client_key, b.visit_no, a.broken | b.broken | ${brokenByPair(rules)} AS broken,

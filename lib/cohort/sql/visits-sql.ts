@@ -81,5 +81,7 @@ SELECT numbered.*, reading_guards | (CASE WHEN whole_body_denied = 1 THEN 0 ELSE
   CAST(SUM(CASE WHEN reading_guards & ${pregnancy} <> 0 THEN 1 ELSE 0 END) OVER (
   PARTITION BY client_key ORDER BY visit_no ROWS BETWEEN UNBOUNDED PRECEDING AND CURRENT ROW) AS INTEGER) AS pregnancies_so_far
 FROM numbered`,
+    // A copy of every mean less: a million readings have to fit into the memory of a page.
+    'DROP TABLE visit_means',
   ];
 };
