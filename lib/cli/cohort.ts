@@ -95,6 +95,8 @@ const run = async (call: CohortArguments): Promise<number> => {
     say(
       `${String(plan.rows)} rows: ${String(plan.accepted)} accepted, ${String(plan.held)} with a question, ${String(plan.duplicates)} duplicates, ${String(plan.refused)} not accepted`,
     );
+    for (const { name, leftOut = 0 } of plan.files)
+      if (leftOut > 0) say(`${name}: ${String(leftOut)} withdrawn records left out`);
     for (const failed of plan.failedFiles) say(`${failed.error.message} ${failed.error.remedy}`);
     const comparable = call.comparable ?? settings.value.comparable ?? 'strict';
     const level = call.level ?? settings.value.level;

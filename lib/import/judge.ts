@@ -44,6 +44,7 @@ const plannedFile = ({ input, unknownColumns, conversions }: LoadedTable, counts
   sha256: input.sha256,
   bytes: input.bytes,
   rows: Number(counts?.['n'] ?? 0),
+  ...(input.table.leftOut === undefined || input.table.leftOut === 0 ? {} : { leftOut: input.table.leftOut }),
   format: input.table.format,
   encoding: input.table.encoding,
   delimiter: input.table.delimiter,

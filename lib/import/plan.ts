@@ -41,6 +41,8 @@ export interface PlannedFile {
   readonly sha256: string;
   readonly bytes: number;
   readonly rows: number;
+  /** Records that the file itself calls withdrawn (entered in error, cancelled): they are no rows. */
+  readonly leftOut?: number;
   readonly format: RawFormat;
   readonly encoding: string;
   readonly delimiter: string;

@@ -89,7 +89,7 @@ const VISIT_FINDINGS: readonly string[] = [
     'visit_date',
   ),
   finding(
-    `v_visit_date = v_birth_date OR v_visit_date < DATE '${EARLIEST_VISIT}'`,
+    `v_visit_date = v_birth_date OR (v_visit_date < DATE '${EARLIEST_VISIT}' AND NOT COALESCE(v_visit_date < v_birth_date, FALSE))`,
     'question',
     'early_visit',
     'visit_date',

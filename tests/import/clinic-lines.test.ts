@@ -143,6 +143,21 @@ describe('columns of several frequencies', () => {
   });
 });
 
+test('records that a file calls withdrawn are no rows, and the plan counts them', async () => {
+  const weight = (value: number, status: string) => ({
+    resourceType: 'Observation',
+    status,
+    subject: { reference: 'Patient/p1' },
+    effectiveDateTime: '2025-03-04T08:15:00Z',
+    code: { coding: [{ system: 'http://loinc.org', code: '29463-7' }] },
+    valueQuantity: { value, system: 'http://unitsofmeasure.org', code: '[lb_av]' },
+  });
+  const lines = [weight(150, 'entered-in-error'), weight(160, 'final')].map((one) => JSON.stringify(one)).join('\n');
+  const file = await clinicFile(engine(), lines, ['client_id', 'weight_kg']);
+  expect(file.rows).toEqual(['accepted p1 72.5747792']);
+  expect(file.plan.files[0]?.leftOut).toBe(1);
+});
+
 describe('a file that is no table', () => {
   test('of a million columns is refused within seconds', async () => {
     const opened = await openTables('wide', new Blob(['x,'.repeat(1_000_000)]));

@@ -112,12 +112,12 @@ describe('the shape of a file', () => {
   });
 
   test('a row with another number of cells is refused, the others are kept', async () => {
-    const text = `${HEADER}\nC-1,2025-03-04\nC-2,2025-03-04,70,,,\nC-3,2025-03-04,70,\n`;
+    const text = `${HEADER}\nC-1,2025-03-04\nC-2,2025-03-04,70,,,x\nC-3,2025-03-04,70,\n`;
     const plan = await planOf(engine(), text);
     expect([plan.rows, plan.accepted, plan.refused]).toEqual([3, 1, 2]);
     expect(plan.findings.map(({ line, code, value }) => [line, code, value])).toEqual([
       [2, 'ragged', 'C-1,2025-03-04'],
-      [3, 'ragged', 'C-2,2025-03-04,70,,,'],
+      [3, 'ragged', 'C-2,2025-03-04,70,,,x'],
     ]);
   });
 
