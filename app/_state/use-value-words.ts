@@ -3,7 +3,8 @@
 import { useCallback } from 'react';
 import { MEASURE_FACTS, type MeasureFacts } from '../../lib/measures/measure-facts';
 import type { AnyMeasureId } from '../../lib/measures/measure-id';
-import { useFormatters, useMessages } from './language-provider';
+import { useFormatters } from './language-provider';
+import { useValueNames } from './use-value-names';
 
 /** How one value is named and written. */
 export interface ValueWords {
@@ -22,12 +23,12 @@ export interface ValueWords {
 
 /** The words of any value, with this person's units. */
 export const useValueWords = (): ((id: AnyMeasureId) => ValueWords) => {
-  const messages = useMessages();
   const formatters = useFormatters();
+  const nameOf = useValueNames();
   return useCallback(
     (id) => {
       const measure = { id, ...MEASURE_FACTS[id] };
-      const { name } = messages.measures[id];
+      const name = nameOf(id);
       const unit = formatters.unit(measure.unit);
       const withUnit = (text: string): string =>
         unit === '' ? text : unit === '°' ? `${text}°` : `${text}\u00A0${unit}`;
@@ -46,6 +47,6 @@ export const useValueWords = (): ((id: AnyMeasureId) => ValueWords) => {
         change: (value) => withUnit(formatters.change(value, measure.unit, measure.decimals)),
       };
     },
-    [messages, formatters],
+    [nameOf, formatters],
   );
 };

@@ -1,9 +1,9 @@
 'use client';
 
-import type { MeasureId } from '../../lib/measures/measure-id';
 import { LEVELS, PAIR_SETTINGS } from '../_state/filter-params';
 import { useMessages } from '../_state/language-provider';
 import { useFilter } from '../_state/use-filter';
+import { useValueNames } from '../_state/use-value-names';
 import { useSession } from '../_state/workspace-provider';
 import { AgeField } from './age-field';
 import styles from './filter-bar.module.css';
@@ -22,7 +22,7 @@ export const FilterBar = () => {
     { value: ALL, label: words.all },
     ...names.map((name) => ({ value: name, label: name })),
   ];
-  const measureLabel = (id: MeasureId): string => messages.measures[id].name;
+  const nameOf = useValueNames();
   return (
     <form
       className={styles.bar}
@@ -34,7 +34,7 @@ export const FilterBar = () => {
       <LabelledSelect
         label={words.value}
         value={filter.measure}
-        options={cohort.listed.map((id) => ({ value: id, label: measureLabel(id) }))}
+        options={cohort.listed.map((id) => ({ value: id, label: nameOf(id) }))}
         onChange={(value) => {
           set({ value: value === cohort.lead ? null : value });
         }}

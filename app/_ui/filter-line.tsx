@@ -2,6 +2,7 @@
 
 import { useMessages } from '../_state/language-provider';
 import { useFilter } from '../_state/use-filter';
+import { useValueNames } from '../_state/use-value-names';
 import styles from './filter-bar.module.css';
 
 /** What the filter says, on paper. */
@@ -9,6 +10,7 @@ export const FilterLine = () => {
   const messages = useMessages();
   const words = messages.filter;
   const { filter } = useFilter();
+  const nameOf = useValueNames();
   const { program, site, sex, ageFrom, ageTo } = filter;
   const people = [
     ...(program === undefined ? [] : [program]),
@@ -19,7 +21,7 @@ export const FilterLine = () => {
   return (
     <p className={`print-only ${styles.line ?? ''}`}>
       {[
-        messages.measures[filter.measure].name,
+        nameOf(filter.measure),
         words.levelOption({ level: filter.level }),
         words.pairsOption[filter.comparable],
         ...(people.length === 0 ? [words.peopleAll] : people),

@@ -29,7 +29,10 @@ const groundwork: readonly Entry[] = [
   { href: '/import/', screen: 'import' },
 ];
 
-const household: readonly Entry[] = [{ href: '/settings/', screen: 'settings' }];
+const household: readonly Entry[] = [
+  { href: '/methods/', screen: 'methods' },
+  { href: '/settings/', screen: 'settings' },
+];
 
 const Entries = ({ entries }: { readonly entries: readonly Entry[] }) => {
   const messages = useMessages();

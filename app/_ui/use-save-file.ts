@@ -9,7 +9,8 @@ import { useSession, useWorkspace } from '../_state/workspace-provider';
 import { saveBlob } from './save-blob';
 
 /** What was exported, as the list of exports words it. */
-export type ExportKind = 'table' | 'figure' | 'rows' | 'report' | 'person' | 'log' | 'mapping';
+export type ExportKind =
+  'table' | 'figure' | 'rows' | 'report' | 'person' | 'log' | 'mapping' | 'equation' | 'references';
 
 interface SaveFile {
   /** A table or figure on screen. Its file's name says where values stand that the clinic corrected. */

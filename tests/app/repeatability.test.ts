@@ -83,12 +83,12 @@ describe('the figure of thresholds', () => {
         row({ measure: 'r' }),
       ],
       'kg',
-      'Title',
+      (id) => `the ${id}`,
       words,
     );
-    expect(data.values.map((value) => [value.id, value.note])).toEqual([
-      ['ffm', 'own, between days, 47 df'],
-      ['weight', 'own, repositioning only (lower limit), 31 df'],
+    expect(data.values.map((value) => [value.label, value.note])).toEqual([
+      ['the ffm', 'own, between days, 47 df'],
+      ['the weight', 'own, repositioning only (lower limit), 31 df'],
     ]);
   });
 });

@@ -6,7 +6,9 @@ import type { IndexPoint } from '../../../lib/cohort/types/cohort-summary';
 import { describeIndexChart, tableIndexChart } from '../../../lib/figures/index-chart/describe';
 import { drawIndexChart } from '../../../lib/figures/index-chart/draw';
 import { buildIndexChart } from '../../../lib/figures/index-chart/spec';
+import { citationLine } from '../../../lib/measures/citation';
 import { useFormatters, useMessages } from '../../_state/language-provider';
+import { valueMark } from '../../_state/value-mark';
 import { useSession } from '../../_state/workspace-provider';
 import { DataTable } from '../../_ui/data-table';
 import { FigureFrame } from '../../_ui/figure-frame';
@@ -30,10 +32,14 @@ interface IndicesViewProps {
 
 /** The finding, the chart, the programs beside it and every point below; chart and tables are linked. */
 export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
-  const words = useMessages().indices;
+  const {
+    indices: words,
+    methods: { mark: marks },
+  } = useMessages();
   const formatters = useFormatters();
   const { cohort } = useSession();
   const { summary } = cohort;
+  const equation = cohort.catalogue.equations.ffm;
   const openPath = useOpenPath();
   const context = useFigureContext({ width: 760, height: 580 });
   const [program, setProgram] = useState<string | undefined>(undefined);
@@ -78,7 +84,11 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
                 title: words.figureTitle,
                 subtitle: words.lead,
                 caption: [
-                  words.equation,
+                  words.equation({
+                    name: equation.name,
+                    source: citationLine(equation.citation),
+                    mark: valueMark(cohort.catalogue.measure('ffmi'), marks) ?? null,
+                  }),
                   level,
                   ...(held === 0 ? [] : [words.heldNote({ n: held })]),
                   ...(path.length === 0 ? [] : [words.path({ n: path.length })]),

@@ -8,6 +8,7 @@ import { drawProgramIntervals } from '../../../lib/figures/program-intervals/dra
 import { buildProgramIntervals } from '../../../lib/figures/program-intervals/spec';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useFilter } from '../../_state/use-filter';
+import { useNamedMeasure } from '../../_state/use-named-measure';
 import { useSession } from '../../_state/workspace-provider';
 import { DataTable } from '../../_ui/data-table';
 import { FigureFrame } from '../../_ui/figure-frame';
@@ -39,7 +40,7 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
   const context = useFigureContext({ width: narrow ? 310 : 1080 });
   const [active, setActive] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
-  const measure = cohort.catalogue.measure(filter.measure);
+  const measure = useNamedMeasure(filter.measure);
   const precision = cohort.precision(filter.level).find((row) => row.measure === filter.measure);
   const threshold = judgingThreshold(precision);
   const lsc = threshold === null ? null : formatters.quantity(threshold, measure.unit, measure.decimals);

@@ -2,7 +2,7 @@ import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { Ucum } from '../../../lib/core/units';
 import type { repeatability } from '../../../lib/core/messages/en/repeatability';
 import type { ErrorBarsData } from '../../../lib/figures/error-bars/spec';
-import { measureNames } from '../../../lib/core/messages/en/measure-names';
+import type { AnyMeasureId } from '../../../lib/measures/measure-id';
 import { MEASURE_FACTS } from '../../../lib/measures/measure-facts';
 
 type Words = ReturnType<typeof repeatability>;
@@ -11,17 +11,17 @@ type Words = ReturnType<typeof repeatability>;
 export const repeatabilityFigure = (
   rows: readonly PrecisionRow[],
   unit: Ucum,
-  title: string,
+  nameOf: (id: AnyMeasureId) => string,
   words: Words,
 ): ErrorBarsData => ({
-  title,
+  title: words.columns.lsc,
   values: rows.flatMap((row) => {
     const measure = MEASURE_FACTS[row.measure];
     if (measure.unit !== unit || row.lsc === null || row.lscInterval === null || row.lsc === 0) return [];
     return [
       {
         id: row.measure,
-        label: measureNames[row.measure].name,
+        label: nameOf(row.measure),
         unit: measure.unit,
         digits: measure.decimals,
         estimate: row.lsc,

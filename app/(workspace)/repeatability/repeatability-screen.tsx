@@ -6,6 +6,8 @@ import { drawErrorBars } from '../../../lib/figures/error-bars/draw';
 import { buildErrorBars } from '../../../lib/figures/error-bars/spec';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useFilter } from '../../_state/use-filter';
+import { useNamedMeasure } from '../../_state/use-named-measure';
+import { useValueNames } from '../../_state/use-value-names';
 import { useSession } from '../../_state/workspace-provider';
 import { DataTable } from '../../_ui/data-table';
 import { FigureFrame } from '../../_ui/figure-frame';
@@ -33,15 +35,16 @@ export const RepeatabilityScreen = () => {
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const rows = cohort.precision(filter.level);
   const chosen = rows.find((one) => one.measure === filter.measure);
-  const measure = cohort.catalogue.measure(filter.measure);
+  const measure = useNamedMeasure(filter.measure);
+  const nameOf = useValueNames();
   const title = words.figureTitle({ unit: formatters.unit(measure.unit), level: filter.level });
   const spec = useMemo(
-    () => buildErrorBars(repeatabilityFigure(rows, measure.unit, words.columns.lsc, words), context),
-    [rows, measure, words, context],
+    () => buildErrorBars(repeatabilityFigure(rows, measure.unit, nameOf, words), context),
+    [rows, measure, nameOf, words, context],
   );
   const columns = useMemo(
-    () => precisionColumns(words, (one) => messages.measures[one.measure].name, formatters),
-    [words, messages, formatters],
+    () => precisionColumns(words, (one) => nameOf(one.measure), formatters),
+    [words, nameOf, formatters],
   );
   const linked = useMemo(() => (row === undefined ? undefined : new Set([row])), [row]);
   const tiers = [...new Set(rows.map((one) => one.tier))].sort();

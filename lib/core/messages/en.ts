@@ -10,6 +10,9 @@ import { importScreen } from './en/import';
 import { indices } from './en/indices';
 import { measureNames } from './en/measure-names';
 import { methodsParagraph } from './en/methods-paragraph';
+import { methods } from './en/methods';
+import { methodsEntries } from './en/methods-entries';
+import { methodsOwn } from './en/methods-own';
 import { programs } from './en/programs';
 import { reasons } from './en/reasons';
 import { repeatability } from './en/repeatability';
@@ -43,6 +46,9 @@ export const en = (f: Formatters) => ({
   settingsLog: settingsLog(f),
   reasons,
   filter: filter(f),
+  methods: methods(f),
+  methodsEntries: methodsEntries(f),
+  methodsOwn: methodsOwn(f),
   figures: figures(f),
 });
 

@@ -16,13 +16,14 @@ export const indices = (f: Formatters) => ({
   forChange:
     'For change only: the equation was made lying and this clinic measures standing, so levels are plotted, not judged, and no cut-off is drawn.',
   levels: 'Levels are plotted, not judged; no cut-off is drawn.',
-  equation: 'Fat-free mass computed by Kyle 2001 (Nutrition 2001;17:248–253); fat mass = weight − fat-free mass.',
+  equation: (p: { name: string; source: string; mark: string | null }) =>
+    `Fat-free mass computed by ${p.name} (${p.source})${p.mark === null ? '' : `, ${p.mark}`}; fat mass = weight − fat-free mass.`,
   held: 'Held',
   heldNote: (p: { n: number }) =>
     f.plural(
       p.n,
-      'Grey: # person outside the group the equation was made for (body mass index 17.0–33.8); shown, not judged, counted apart.',
-      'Grey: # people outside the group the equation was made for (body mass index 17.0–33.8); shown, not judged, counted apart.',
+      'Grey: # person outside the group the equation was made for or a body mass index outside 16–34 kg/m²; shown, not judged, counted apart.',
+      'Grey: # people outside the group the equation was made for or a body mass index outside 16–34 kg/m²; shown, not judged, counted apart.',
     ),
   figureTitle: 'Fat-free mass index and fat mass index',
   pointLabel: (p: { client: string; program: string; date: string; ffmi: number; fmi: number; held: boolean }) =>

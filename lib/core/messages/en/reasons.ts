@@ -106,7 +106,7 @@ const guardLong = {
   not_the_equations_path:
     'Measured along another electrode path than the equation was made for: its value is not computed.',
   bmi_outside_equation:
-    'The body mass index lies outside the group the equation was made for (17.0–33.8 kg/m²). The value is shown and not judged, and stands on no list; weight, resistance, reactance and phase angle are judged.',
+    'The body mass index lies outside the group the equation was made for. The value is shown and not judged, and stands on no list; weight, resistance, reactance and phase angle are judged.',
   bmi_outside_16_34:
     'The body mass index lies outside 16–34 kg/m², the range in which estimates over time are advised (ESPEN, Clin Nutr 2004;23:1430–53). The value is shown and not judged.',
   sex_outside_equation: 'The equation was made for the other sex: read the level with care.',

@@ -102,6 +102,8 @@ export const settings = (f: Formatters) => ({
       person: 'everything about one person',
       log: 'the log',
       mapping: 'a mapping',
+      equation: 'an equation of the clinic',
+      references: 'references of the methods',
     } as Readonly<Record<string, string>>,
     all: 'Save all rows as CSV',
     allNote: 'All accepted rows in this app’s columns with the columns it does not know, corrections marked.',

@@ -13,6 +13,7 @@ export const shell = (f: Formatters) => ({
     clients: 'Clients',
     repeatability: 'Repeatability',
     import: 'Import',
+    methods: 'Methods',
     settings: 'Settings',
   },
   dataLine: (p: { asOf: string; version: string }) => `Data to ${p.asOf} · version ${p.version}`,

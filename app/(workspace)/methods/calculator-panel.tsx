@@ -1,0 +1,80 @@
+'use client';
+
+import { useState } from 'react';
+import type { Ucum } from '../../../lib/core/units';
+import type { Equation } from '../../../lib/measures/equation';
+import type { Expression } from '../../../lib/measures/expression';
+import { inputsForSex, inputsOf } from '../../../lib/measures/inputs-of';
+import { useFormatters, useMessages, usePreferences } from '../../_state/language-provider';
+import { UnitChoices } from '../../_ui/unit-choices';
+import { calculate, type Typed } from './calculator';
+import { CalculatorFields } from './calculator-fields';
+import { EnergyFields } from './energy-fields';
+import styles from './methods-screen.module.css';
+
+interface CalculatorPanelProps {
+  readonly name: string;
+  readonly expression: Expression;
+  readonly unit: Ucum;
+  readonly digits: number;
+  /** Whose group is looked at. */
+  readonly equation?: Equation;
+}
+
+/** Inputs with their units and the result as they are typed. */
+export const CalculatorPanel = ({ name, expression, unit, digits, equation }: CalculatorPanelProps) => {
+  const words = useMessages().methodsEntries.calculator;
+  const formatters = useFormatters();
+  const { units } = usePreferences().preferences;
+  const [typed, setTyped] = useState<Typed>({});
+  const all = inputsOf(expression);
+  const sex = typed.sex_male === '1' ? 'M' : typed.sex_male === '0' ? 'F' : undefined;
+  const needed = sex === undefined || !all.includes('sex_male') ? all : inputsForSex(expression, sex);
+  const found = calculate(expression, all, typed, units, equation);
+  const missing = found.missing.filter((input) => needed.includes(input));
+  const named = (inputs: typeof all): readonly string[] => inputs.map((input) => words.inputs[input]);
+  const value = found.notNumbers.length > 0 ? undefined : found.value;
+  const isEnergy = equation?.quantity === 'ree';
+  const outsideWord = { age: words.outsideAge, sex: words.outsideSex, bmi: words.outsideBmi };
+  return (
+    <section className={`${styles.calculator ?? ''} no-print`} aria-labelledby="calculator-title">
+      <h2 id="calculator-title">{words.title}</h2>
+      <p className="quiet small">{words.lead}</p>
+      <div className={styles.fields}>
+        <CalculatorFields
+          inputs={all}
+          typed={typed}
+          onType={(field, text) => {
+            setTyped({ ...typed, [field]: text });
+          }}
+        />
+      </div>
+      <p>
+        <output className={styles.result} aria-live="polite">
+          {words.result({
+            name: isEnergy ? words.ree : name,
+            value: value === undefined ? words.unknown : formatters.quantity(value, unit, digits),
+          })}
+        </output>
+      </p>
+      {found.notNumbers.length === 0 ? null : (
+        <p role="alert">{words.notANumber({ inputs: named(found.notNumbers) })}</p>
+      )}
+      {missing.length === 0 ? null : <p className="quiet">{words.missing({ inputs: named(missing) })}</p>}
+      {missing.length === 0 && found.notNumbers.length === 0 && value === undefined ? (
+        <p>{words.undefinedHere}</p>
+      ) : null}
+      {value !== undefined && value < 0 ? <p>{words.outsideNegative}</p> : null}
+      {found.outside.length === 0 ? null : (
+        <p className={styles.note}>{words.outside({ what: found.outside.map((what) => outsideWord[what]) })}</p>
+      )}
+      {isEnergy ? <EnergyFields resting={value} /> : null}
+      <details>
+        <summary>{words.units}</summary>
+        <div className={styles.fields}>
+          <UnitChoices />
+        </div>
+      </details>
+    </section>
+  );
+};

@@ -1,0 +1,55 @@
+'use client';
+
+import type { CutOff } from '../../../lib/measures/cut-offs/cut-off';
+import { useMessages } from '../../_state/language-provider';
+import { CautionsList } from './cautions-list';
+import { CitationText } from './citation-text';
+import { FactList } from './fact-list';
+import styles from './methods-screen.module.css';
+import { PlainTable } from './plain-table';
+import { useClinicMethods } from './use-clinic-methods';
+
+/** One cut-off: where it divides, for whom, by which method and equation, how far checked. */
+export const CutOffEntry = ({ cutOff }: { readonly cutOff: CutOff }) => {
+  const messages = useMessages();
+  const words = messages.methodsEntries;
+  const { cutOff: said, reference } = words;
+  const { equations } = useClinicMethods();
+  const names = (cutOff.equationIds ?? []).map((id) => equations.find((equation) => equation.id === id)?.name ?? id);
+  return (
+    <>
+      <section className={styles.block}>
+        <FactList
+          facts={[
+            [words.status, `${messages.methods.status[cutOff.verification]}. ${cutOff.verificationNote}`],
+            [said.measuredBy, cutOff.methods.map((method) => said.method[method]).join(', ')],
+            [said.equations, names.join(', ')],
+            [said.group, cutOff.group ?? said.noGroup],
+            [said.bound, cutOff.boundRule],
+            [words.cautions, cutOff.cautions.length === 0 ? null : <CautionsList key="c" cautions={cutOff.cautions} />],
+            [words.source, <CitationText key="s" citation={cutOff.citation} />],
+            [words.usedHere, words.usedNowhere],
+          ]}
+        />
+        <p className="quiet">{said.note}</p>
+      </section>
+      <div className="sheet">
+        <PlainTable
+          caption={said.intervals}
+          columns={[reference.sex, reference.ages, said.intervals]}
+          rows={cutOff.branches.flatMap((branch) =>
+            branch.intervals.map((interval, place) => [
+              place > 0 ? '' : branch.sex === undefined ? said.everyone : words.sexes[branch.sex],
+              place > 0
+                ? ''
+                : branch.ageBelow === undefined
+                  ? reference.agesOpen({ from: branch.ageFrom })
+                  : reference.agesBelow({ from: branch.ageFrom, to: branch.ageBelow }),
+              interval.words,
+            ]),
+          )}
+        />
+      </div>
+    </>
+  );
+};

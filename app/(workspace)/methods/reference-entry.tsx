@@ -1,0 +1,61 @@
+'use client';
+
+import type { OwnCohortReference, ReferenceSet } from '../../../lib/measures/references/reference-set';
+import { useFormatters, useMessages } from '../../_state/language-provider';
+import { CautionsList } from './cautions-list';
+import { CitationText } from './citation-text';
+import { FactList } from './fact-list';
+import styles from './methods-screen.module.css';
+import { PlainTable } from './plain-table';
+import { strataTable } from './reference-strata';
+
+/** One reference population: whose figures, how they were measured, how far checked. */
+export const ReferenceEntry = ({ reference }: { readonly reference: ReferenceSet | OwnCohortReference }) => {
+  const messages = useMessages();
+  const formatters = useFormatters();
+  const words = messages.methodsEntries;
+  const { reference: said } = words;
+  const cautions = <CautionsList key="c" cautions={reference.cautions} />;
+  if (reference.kind === 'own-cohort')
+    return (
+      <section className={styles.block}>
+        <FactList
+          facts={[
+            [words.madeFor, reference.label],
+            [words.cautions, cautions],
+            [words.usedHere, said.own],
+          ]}
+        />
+      </section>
+    );
+  const { method } = reference;
+  const table = strataTable(reference, messages, formatters);
+  return (
+    <>
+      <section className={styles.block}>
+        <FactList
+          facts={[
+            [words.status, `${messages.methods.status[reference.verification]}. ${reference.verificationNote}`],
+            [said.label, reference.label],
+            [words.madeFor, reference.population],
+            [
+              words.measured,
+              [
+                said.method[method.kind],
+                ...(method.electrodePath === null ? [] : [words.path({ path: method.electrodePath })]),
+                ...(method.frequencyKhz === null ? [] : [words.khz({ khz: method.frequencyKhz })]),
+                ...(method.posture === null ? [] : [words.posture[method.posture]]),
+              ].join(', '),
+            ],
+            [words.cautions, reference.cautions.length === 0 ? null : cautions],
+            [words.source, <CitationText key="s" citation={reference.citation} />],
+            [words.usedHere, words.usedNowhere],
+          ]}
+        />
+      </section>
+      <div className="sheet">
+        <PlainTable caption={said.strata} columns={table.columns} rows={table.rows} />
+      </div>
+    </>
+  );
+};

@@ -1,0 +1,92 @@
+'use client';
+
+import type { Measure } from '../../../lib/measures/measure';
+import { useMessages } from '../../_state/language-provider';
+import { useSession } from '../../_state/workspace-provider';
+import { FilterLink } from '../../_ui/filter-link';
+import { CalculatorPanel } from './calculator-panel';
+import { EquationFormula } from './equation-formula';
+import { FactList } from './fact-list';
+import { notationSigns } from './formula-signs';
+import { MathFormula } from './math-formula';
+import { identifier, mathRow, operator } from './formula-tree';
+import styles from './methods-screen.module.css';
+import { notationTrees } from './notation-tree';
+import { SignList } from './sign-list';
+
+const isEquationItself = (measure: Measure): boolean =>
+  measure.equation !== undefined && measure.id === measure.equation.quantity;
+
+const Formula = ({ measure }: { readonly measure: Measure }) => {
+  const { measures, methodsEntries: words } = useMessages();
+  if (isEquationItself(measure) && measure.equation !== undefined)
+    return <EquationFormula equation={measure.equation} />;
+  const trees = notationTrees(measure.notation);
+  if (measure.recordedAs !== undefined || trees === undefined) return <p>{measure.source}</p>;
+  const [first, ...others] = trees;
+  return (
+    <>
+      {first === undefined ? null : (
+        <MathFormula tree={mathRow(identifier(measures[measure.id].short), operator('='), first)} />
+      )}
+      {others.map((tree, place) => (
+        <MathFormula key={place} tree={tree} />
+      ))}
+      <SignList signs={notationSigns(measure, words.sign)} />
+    </>
+  );
+};
+
+/** One value: how it comes about, in which unit, from which equation, and a calculator. */
+export const ValueEntry = ({ measure }: { readonly measure: Measure | undefined }) => {
+  const messages = useMessages();
+  const words = messages.methodsEntries;
+  const { cohort } = useSession();
+  if (measure === undefined) return <p>{words.notFollowed}</p>;
+  const follows = cohort.catalogue.follows(measure.id);
+  const used = !follows
+    ? words.notFollowed
+    : measure.recordedAs !== undefined
+      ? words.usedRecorded
+      : measure.equation === undefined
+        ? words.usedDefined
+        : words.usedByValue({ equation: measure.equation.name });
+  const { equation } = measure;
+  return (
+    <>
+      <div className={styles.columns}>
+        <section className={styles.block} aria-labelledby="formula-title">
+          <h2 id="formula-title">{words.formula}</h2>
+          <Formula measure={measure} />
+        </section>
+        {measure.recordedAs === undefined ? (
+          <CalculatorPanel
+            name={messages.measures[measure.id].name}
+            expression={measure.formula}
+            unit={measure.unit}
+            digits={measure.decimals}
+            {...(equation === undefined ? {} : { equation })}
+          />
+        ) : null}
+      </div>
+      <section className={styles.block} aria-labelledby="facts-title">
+        <h2 id="facts-title">{words.facts}</h2>
+        <FactList
+          facts={[
+            [words.status, measure.recordedAs === undefined ? messages.methods.status[measure.verification] : ''],
+            [words.source, measure.source === 'definition' ? '' : measure.source],
+            [
+              words.kinds.equation,
+              equation === undefined ? null : (
+                <FilterLink key="e" href={`/methods/?entry=${equation.id}`}>
+                  {equation.name}
+                </FilterLink>
+              ),
+            ],
+            [words.usedHere, used],
+          ]}
+        />
+      </section>
+    </>
+  );
+};

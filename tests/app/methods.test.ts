@@ -1,0 +1,209 @@
+import { describe, expect, it } from 'vitest';
+import { agreementFigure, agreementFinding } from '../../app/(workspace)/methods/agreement-view';
+import { comparedWith, compareFigure, compareFinding, othersOf } from '../../app/(workspace)/methods/compare-view';
+import { groupWords, measuredWords, fitWords } from '../../app/(workspace)/methods/entry-words';
+import { methodEntries } from '../../app/(workspace)/methods/method-entries';
+import { methodsFinding, missedParts } from '../../app/(workspace)/methods/methods-finding';
+import { valueMark } from '../../app/_state/value-mark';
+import { DEFAULT_SETTINGS, type Settings } from '../../lib/cohort/settings';
+import type { EquationDifference, EquationFit, ExportAgreement } from '../../lib/cohort/types/methods';
+import { createFormatters } from '../../lib/core/formatters';
+import type { IsoDate } from '../../lib/core/iso-date';
+import { en } from '../../lib/core/messages/en';
+import { catalogueFor, DEFAULT_CATALOGUE, DEFAULT_EQUATIONS } from '../../lib/measures/catalogue';
+import { ASM_KYLE_2003 } from '../../lib/measures/equations/asm-kyle-2003';
+import { FFM_DEURENBERG_1991 } from '../../lib/measures/equations/ffm-deurenberg-1991';
+import { FFM_KYLE_2001 } from '../../lib/measures/equations/ffm-kyle-2001';
+import { FFM_SEGAL_1988 } from '../../lib/measures/equations/ffm-segal-1988';
+import { PUBLISHED_EQUATIONS } from '../../lib/measures/equations/published-equations';
+import { mayBeChosen, methodChoices } from '../../lib/workspace/method-choices';
+
+const f = createFormatters();
+const messages = en(f);
+const words = messages.methods;
+
+const fit = (visits: number, inside: number): EquationFit => ({
+  quantity: 'ffm',
+  equation: FFM_KYLE_2001,
+  visits,
+  inside,
+  outside: [
+    { code: 'age_outside_equation', visits: 3 },
+    { code: 'bmi_outside_equation', visits: 12 },
+    { code: 'sex_outside_equation', visits: 0 },
+  ],
+});
+
+describe('the finding of Methods', () => {
+  it('names the equation and the share of visits inside its group, with both counts', () => {
+    expect(methodsFinding([fit(40, 30)], words)).toBe(
+      'Fat-free mass is computed by Kyle 2001; 30 of 40 visits lie inside the group it was made for (75\u00A0%).',
+    );
+  });
+  it('gives no percentage under 20 visits', () => {
+    expect(methodsFinding([fit(19, 18)], words)).not.toContain('%');
+  });
+  it('says what is missing where no visit has a computed value', () => {
+    expect(methodsFinding([fit(0, 0)], words)).toBe(words.needs.title);
+    expect(methodsFinding([], words)).toBe(words.needs.title);
+  });
+  it('lists what is missed, the most frequent first, without what nobody misses', () => {
+    expect(missedParts(fit(40, 30), words)).toEqual([
+      { what: 'body mass index', visits: 12 },
+      { what: 'age', visits: 3 },
+    ]);
+  });
+});
+
+describe('the equations to choose from', () => {
+  const withMethods = (patch: Partial<Settings['methods']>): Settings => ({
+    ...DEFAULT_SETTINGS,
+    methods: { ...DEFAULT_SETTINGS.methods, ...patch },
+  });
+  const choiceOf = (settings: Settings, quantity: string) => {
+    const found = methodChoices(settings).find((one) => one.quantity === quantity);
+    if (found === undefined) throw new Error(`no choice for ${quantity}`);
+    return found;
+  };
+  it('hold an equation from memory back until the clinic switched it on', () => {
+    expect(mayBeChosen(FFM_SEGAL_1988, DEFAULT_SETTINGS)).toBe(false);
+    expect(mayBeChosen(FFM_SEGAL_1988, withMethods({ switchedOn: [FFM_SEGAL_1988.id] }))).toBe(true);
+    const choice = choiceOf(DEFAULT_SETTINGS, 'ffm');
+    expect(choice.fromMemory.map(({ id }) => id)).toContain(FFM_SEGAL_1988.id);
+    expect(choice.read.map(({ verification }) => verification)).not.toContain('from-memory');
+  });
+  it('set apart what was made for another electrode path', () => {
+    const { otherPath, read } = choiceOf(DEFAULT_SETTINGS, 'ffm');
+    expect(otherPath.map(({ electrodePath }) => electrodePath)).toEqual(['foot-to-foot']);
+    expect(read.every(({ electrodePath }) => electrodePath === null || electrodePath === 'hand-to-foot')).toBe(true);
+    expect(otherPath.some((equation) => mayBeChosen(equation, DEFAULT_SETTINGS))).toBe(false);
+  });
+  it('leave every quantity but fat-free mass free to have none', () => {
+    expect(methodChoices(DEFAULT_SETTINGS).map(({ quantity, optional }) => [quantity, optional])).toEqual([
+      ['ffm', false],
+      ['smm', true],
+      ['asm', true],
+      ['tbw', true],
+      ['ecw', true],
+      ['ree', true],
+    ]);
+    expect(choiceOf(DEFAULT_SETTINGS, 'asm').chosen).toBeNull();
+  });
+  it('are compared with the one in force, those from memory only where they are switched on or asked for', () => {
+    const choice = choiceOf(DEFAULT_SETTINGS, 'ffm');
+    expect(comparedWith(choice)?.id).toBe('ffm-kyle-2001');
+    const usual = othersOf(choice, [], false);
+    expect(usual.map(({ id }) => id)).not.toContain('ffm-kyle-2001');
+    expect(usual.every(({ verification }) => verification !== 'from-memory')).toBe(true);
+    expect(othersOf(choice, [FFM_SEGAL_1988.id], false)).toHaveLength(usual.length + 1);
+    expect(othersOf(choice, [], true)).toHaveLength(usual.length + choice.fromMemory.length);
+    expect(comparedWith(choiceOf(DEFAULT_SETTINGS, 'tbw'))?.quantity).toBe('tbw');
+  });
+});
+
+describe('exported against computed', () => {
+  const row = (more: Partial<ExportAgreement>): ExportAgreement => ({
+    computed: 'ffm',
+    exported: 'ffm_exported',
+    points: [
+      { clientKey: 7, client: 'C-7', date: '2025-03-04' as IsoDate, computed: 50, exported: 51.5 },
+      { clientKey: 8, client: 'C-8', date: '2025-03-05' as IsoDate, computed: 40, exported: 41 },
+    ],
+    agreement: undefined,
+    ...more,
+  });
+  it('says that fewer than three people are too few', () => {
+    expect(agreementFinding(row({}), 'fat-free mass', words.agreement, f)).toBe(
+      'Only 2 people have fat-free mass in both ways; bias and limits need three or more.',
+    );
+  });
+  it('gives bias, its interval, limits and n with signs and unit', () => {
+    const agreement = {
+      n: 30,
+      bias: 1.24,
+      sd: 1,
+      biasInterval: [0.87, 1.61],
+      limits: [-0.72, 3.2],
+      lowerInterval: [-1.4, 0],
+      upperInterval: [2.5, 3.9],
+    } as const;
+    expect(agreementFinding(row({ agreement }), 'fat-free mass', words.agreement, f)).toBe(
+      'Exported fat-free mass differs from the computed by +1.2\u00A0kg on average (95 % interval +0.9 to +1.6); for about 95 of 100 people the difference lies between −0.7 and +3.2\u00A0kg (n = 30).',
+    );
+  });
+  it('draws exported minus computed', () => {
+    const [first] = agreementFigure(row({}), 'fat-free mass', words.agreement, f).points;
+    expect(first).toEqual({ key: '7', label: 'C-7, 4 Mar 2025', first: 51.5, second: 50 });
+  });
+});
+
+describe('equations compared', () => {
+  const difference = (equation: EquationDifference['equation'], median: number): EquationDifference => ({
+    equation,
+    n: 20,
+    outside: 4,
+    mean: median,
+    sd: 1,
+    quantiles: { p5: median - 2, p25: median - 1, p50: median, p75: median + 1, p95: median + 2 },
+    differences: [median],
+  });
+  const comparison = {
+    quantity: 'ffm',
+    against: FFM_KYLE_2001,
+    differences: [difference(FFM_SEGAL_1988, 2.5), difference(FFM_DEURENBERG_1991, -1.5)],
+  } as const;
+  it('name the farthest to both sides at the median', () => {
+    expect(compareFinding(comparison, words, f)).toBe(
+      'Against Kyle 2001, other equations put the fat-free mass of the same people between −1.5\u00A0kg (Deurenberg 1991) and +2.5\u00A0kg (Segal 1988) from it, at the median.',
+    );
+    expect(compareFinding({ ...comparison, differences: [] }, words, f)).toBeUndefined();
+  });
+  it('are drawn in the order of their medians, with n and how many lie outside', () => {
+    const { rows, unit } = compareFigure(comparison, words.compare);
+    expect(unit).toBe('kg');
+    expect(rows.map(({ label, nText }) => [label, nText])).toEqual([
+      ['Deurenberg 1991', '20 people, 4 outside a group'],
+      ['Segal 1988', '20 people, 4 outside a group'],
+    ]);
+  });
+});
+
+describe('the entries of the catalogue', () => {
+  const entries = methodEntries(DEFAULT_CATALOGUE, PUBLISHED_EQUATIONS);
+  it('have addresses of their own, each once', () => {
+    expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
+    expect(entries.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(['value-phase-angle', 'ffm-kyle-2001', 'reference-own-cohort', 'cut-off-bmi-who-25']),
+    );
+  });
+  it('say of every equation for whom, how it was measured and how well it fitted', () => {
+    expect(groupWords(FFM_KYLE_2001, messages, f)).toBe(
+      '343 healthy white adults (202 men, 141 women), 20–94 years, body mass index 17–33.8 kg/m²',
+    );
+    expect(measuredWords(FFM_KYLE_2001, messages)).toBe('hand to foot, 50 kHz, lying');
+    expect(fitWords(FFM_KYLE_2001, messages, f)).toBe('r 0.986, standard error 1.72 kg');
+    expect(groupWords(FFM_SEGAL_1988, messages, f)).toContain('(from memory: n and ages)');
+  });
+});
+
+describe('the mark behind a value’s name', () => {
+  const withAppendicular = catalogueFor({
+    ...DEFAULT_EQUATIONS,
+    asm: { ...ASM_KYLE_2003, verification: 'from-memory' },
+    geometryCorrected: true,
+  });
+  it('says that its equation, or the value itself, is from memory', () => {
+    for (const id of ['asm', 'asmi', 'asm_bmi'] as const)
+      expect(valueMark(withAppendicular.measure(id), words.mark)).toBe('equation from memory');
+    expect(valueMark(withAppendicular.measure('r_specific'), words.mark)).toBe('from memory');
+  });
+  it('says that the clinic entered the equation', () => {
+    const own = catalogueFor({ ...DEFAULT_EQUATIONS, ffm: { ...FFM_KYLE_2001, verification: 'entered-by-clinic' } });
+    for (const id of ['ffm', 'fm', 'fat_percent', 'ffmi', 'fmi'] as const)
+      expect(valueMark(own.measure(id), words.mark)).toBe('equation entered by the clinic');
+  });
+  it('is not there for what was read', () => {
+    expect(valueMark(DEFAULT_CATALOGUE.measure('ffm'), words.mark)).toBeUndefined();
+    expect(valueMark(undefined, words.mark)).toBeUndefined();
+  });
+});
