@@ -6,7 +6,7 @@ import { clientDetailOf } from './client-detail';
 import { contactsOf } from './contacts';
 import { clientListOf, indicesOf } from './people';
 import { programRowsOf } from './program-rows';
-import { agreementsOf, comparisonOf, equationFitsOf } from './methods';
+import { agreementsOf, comparisonOf, equationFitsOf, measuredWaysOf } from './methods';
 import { listedMeasures } from './listed-measures';
 import { cohortModel } from './model';
 import { createAsk } from './question';
@@ -38,6 +38,7 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     vectors: (filter, signal) => vectorsOf(ask, model, filter, signal),
     indices: (filter, signal) => indicesOf(ask, model, filter, signal),
     equationFits: (filter, signal) => equationFitsOf(ask, model, filter, signal),
+    measuredWays: (filter, signal) => measuredWaysOf(ask, filter, signal),
     agreements: (filter, signal) => agreementsOf(ask, model, filter, signal),
     compareEquations: (equations, filter, signal) => comparisonOf(ask, model, equations, filter, signal),
     contacts: (filter, signal) =>

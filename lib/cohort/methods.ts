@@ -7,7 +7,7 @@ import { limitsOfAgreement } from '../stats/limits-of-agreement';
 import { quantileType7 } from '../stats/quantile-type-7';
 import type { CohortModel } from './model';
 import type { Ask } from './question';
-import { agreementQuery, comparisonQuery, fitQuery } from './sql/methods-sql';
+import { agreementQuery, comparisonQuery, fitQuery, measuredWaysQuery } from './sql/methods-sql';
 import { outsideConditions } from './sql/outside-equation-sql';
 import type { CohortFilter } from './types/filter';
 import type {
@@ -16,6 +16,7 @@ import type {
   EquationDifference,
   EquationFit,
   ExportAgreement,
+  MeasuredWay,
 } from './types/methods';
 
 const at = (row: Row | undefined, name: string): number => Number(row?.[name] ?? 0);
@@ -43,6 +44,23 @@ export const equationFitsOf = async (
   }
   return fits;
 };
+
+const textAt = (row: Row, name: string): string | null =>
+  row[name] === null || row[name] === undefined ? null : String(row[name]);
+
+/** How the visits with a resistance were measured, the most frequent way first. */
+export const measuredWaysOf = async (
+  ask: Ask,
+  filter: CohortFilter,
+  signal?: AbortSignal,
+): Promise<readonly MeasuredWay[]> =>
+  (await ask(measuredWaysQuery, filter, { signal })).map((row) => ({
+    device: textAt(row, 'device'),
+    electrodePath: textAt(row, 'electrode_path'),
+    posture: textAt(row, 'posture') as MeasuredWay['posture'],
+    frequencyKhz: row['frequency_khz'] === null ? null : at(row, 'frequency_khz'),
+    visits: at(row, 'visits'),
+  }));
 
 /** Values that exist in two ways: computed here and as the device exported them. */
 const TWICE: readonly (readonly [MeasureId, MeasureId])[] = [

@@ -1,6 +1,14 @@
 import type { ComparableSetting, CohortFilter, Level, Purpose } from '../cohort/types/filter';
 import type { MeasureId } from '../measures/measure-id';
-import { changePart, importPart, methodPart, precisionPart, programPart, vectorsPart } from './document-rows';
+import {
+  changePart,
+  equationFitPart,
+  importPart,
+  methodPart,
+  precisionPart,
+  programPart,
+  vectorsPart,
+} from './document-rows';
 import type { OpenedFiles } from './open-files';
 
 export interface DocumentOptions {
@@ -56,6 +64,8 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   yield `"as_of": ${JSON.stringify(cohort?.summary.asOf ?? null)}, "level": ${String(options.level)}, "setting": "${options.comparable}",\n`;
   const methods = cohort?.catalogue.measures.filter(({ id }) => wanted.has(id)) ?? [];
   yield `"methods": ${JSON.stringify(methods.map(methodPart))},\n`;
+  const fits = (await cohort?.equationFits(filterFor(options.measures[0] ?? 'ffm'))) ?? [];
+  yield `"equation_fits": ${JSON.stringify(fits.map(equationFitPart))},\n`;
   yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n"changes": [`;
   yield* arrayItems(changes());
   yield '],\n"programs": [';

@@ -1,3 +1,4 @@
+import type { EquationFit } from '../cohort/types/methods';
 import type { Measure } from '../measures/measure';
 import type { ChangeRow, Reason } from '../cohort/types/change-row';
 import type { PrecisionRow } from '../cohort/types/precision-row';
@@ -89,6 +90,15 @@ export const methodPart = ({ id, unit, notation, source, verification, equation 
   equation_version: equation?.version ?? null,
   source,
   verification,
+});
+
+/** How many visits with a computed value lie in the group that the equation was made for, and what the others miss. */
+export const equationFitPart = ({ quantity, equation, visits, inside, outside }: EquationFit) => ({
+  quantity,
+  equation: equation.id,
+  visits,
+  inside,
+  outside: Object.fromEntries(outside.map(({ code, visits: n }) => [code, n])),
 });
 
 /** A pregnancy is never named in a file that leaves the clinic's screen: its stop has a neutral code there. */

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 import { errorStudy, exportBytes, reading, type Cells } from '../cohort/small-clinic';
 import { runCohort, startCohort, type CohortRun } from './run-cohort';
 
@@ -90,6 +91,26 @@ const documentSchema = z.strictObject({
   as_of: z.string().nullable(),
   level: z.union([z.literal(80), z.literal(90), z.literal(95)]),
   setting: z.enum(['strict', 'caution', 'all']),
+  methods: z.array(
+    z.strictObject({
+      measure: z.string(),
+      unit: z.string(),
+      formula: z.string(),
+      equation: z.string().nullable(),
+      equation_version: nullable,
+      source: z.string(),
+      verification: z.string(),
+    }),
+  ),
+  equation_fits: z.array(
+    z.strictObject({
+      quantity: z.string(),
+      equation: z.string(),
+      visits: number,
+      inside: number,
+      outside: z.record(z.string(), number),
+    }),
+  ),
   precision: z.array(
     z.strictObject({
       measure: z.string(),
@@ -233,7 +254,14 @@ describe('the whole demo clinic', () => {
     expect([found.import.refused.length, found.import.questions.length, found.import.warnings.length]).toEqual([
       6, 3, 4,
     ]);
-    expect(found.precision.map((row) => row.measure)).toHaveLength(22);
+    expect(found.methods.find(({ measure }) => measure === 'ffm')).toMatchObject({
+      equation: 'ffm-kyle-2001',
+      equation_version: 1,
+      verification: 'read-in-abstract',
+    });
+    for (const { visits, inside } of found.equation_fits) expect(inside).toBeLessThanOrEqual(visits);
+    expect(found.equation_fits.map(({ quantity }) => quantity)).toEqual(['ffm', 'smm']);
+    expect(found.precision.map((row) => row.measure)).toHaveLength(DEFAULT_CATALOGUE.measures.length);
     expect(found.changes.length).toBeGreaterThan(40_000);
     for (const row of found.programs) {
       const sum = row.up + row.down + row.within + row.cannot_compare + row.no_threshold + row.held + row.stopped;

@@ -169,6 +169,17 @@ describe('readings outside the group that an equation was made for', () => {
   });
 });
 
+test('ways of measuring are counted by device, path, posture and frequency, the most frequent first', async () => {
+  const cohort = await cohortOf(engine, [
+    ...people.slice(0, 3),
+    without(reading('other', DAY, { posture: 'standing' }), 'device_id', 'electrode_path'),
+  ]);
+  expect(await cohort.measuredWays(filterFor('ffm'))).toEqual([
+    { device: 'Unit 1', electrodePath: 'hand-to-foot', posture: 'lying', frequencyKhz: 50, visits: 3 },
+    { device: null, electrodePath: null, posture: 'standing', frequencyKhz: 50, visits: 1 },
+  ]);
+});
+
 describe('exported against computed', () => {
   test('is exported minus computed at each client’s latest visit', async () => {
     const cohort = await cohortOf(engine, withExported);

@@ -26,6 +26,13 @@ export const fitQuery = (equation: Equation): string => `SELECT COUNT(*) AS visi
 FROM visits AS v CROSS JOIN filter AS f
 WHERE v.${equation.quantity} IS NOT NULL AND ${PEOPLE}`;
 
+/** How the visits with a resistance were measured, and how many in each way. */
+export const measuredWaysQuery = `SELECT NULLIF(v.device, '') AS device, v.electrode_path, v.posture, v.frequency_khz, COUNT(*) AS visits
+FROM visits AS v CROSS JOIN filter AS f
+WHERE v.r IS NOT NULL AND ${PEOPLE}
+GROUP BY NULLIF(v.device, ''), v.electrode_path, v.posture, v.frequency_khz
+ORDER BY COUNT(*) DESC, 1, 2, 3, 4`;
+
 /** Each client's latest series visit that holds both values. */
 export const agreementQuery = (computed: MeasureId, exported: MeasureId): string => `WITH both_held AS (
   SELECT v.client_key, v.visit_date, v.${computed} AS computed, v.${exported} AS exported,

@@ -7,7 +7,7 @@ import type { ClientDetail } from './client-detail';
 import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
 import type { ContactLists } from './contact-lists';
 import type { CohortFilter, Level, Purpose } from './filter';
-import type { EquationComparison, EquationFit, ExportAgreement } from './methods';
+import type { EquationComparison, EquationFit, ExportAgreement, MeasuredWay } from './methods';
 import type { PrecisionRow } from './precision-row';
 import type { ProgramRow } from './program-row';
 import type { VectorAnalysis } from './vector-analysis';
@@ -32,6 +32,8 @@ export interface Cohort {
   indices(filter: CohortFilter, signal?: AbortSignal): Promise<readonly IndexPoint[]>;
   /** For each equation in force: the share of visits inside the group it was made for. */
   equationFits(filter: CohortFilter, signal?: AbortSignal): Promise<readonly EquationFit[]>;
+  /** How the visits with a resistance were measured. */
+  measuredWays(filter: CohortFilter, signal?: AbortSignal): Promise<readonly MeasuredWay[]>;
   /** Exported against computed values. */
   agreements(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ExportAgreement[]>;
   /** Other equations of a quantity against one of them, on the loaded people. */

@@ -50,3 +50,13 @@ export interface EquationComparison {
   readonly against: Equation;
   readonly differences: readonly EquationDifference[];
 }
+
+/** One way of measuring as the readings name it; null where a visit does not say. */
+export interface MeasuredWay {
+  readonly device: string | null;
+  readonly electrodePath: string | null;
+  readonly posture: 'lying' | 'standing' | null;
+  readonly frequencyKhz: number | null;
+  /** Visits with a resistance. */
+  readonly visits: number;
+}
