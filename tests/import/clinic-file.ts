@@ -66,11 +66,14 @@ export const linesWith = (column: 'id' | 'date' | 'weight' | 'r', cells: readonl
   [
     HEADINGS,
     ...cells.map((cell, index) => {
-      const usual = { id: `P-${String(index)}`, date: '2025-03-04', weight: '70.5', r: String(500 + index) };
-      const { id, date, weight, r } = {
-        ...usual,
-        [column]: /[",]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell,
+      const own: Record<typeof column, string> = {
+        id: `P-${String(index)}`,
+        date: '2025-03-04',
+        weight: '70.5',
+        r: String(500 + index),
       };
+      own[column] = /[",]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+      const { id, date, weight, r } = own;
       return `${id},${date},170,${weight},${r},50`;
     }),
   ].join('\n');
