@@ -18,6 +18,8 @@ const ROUTES = [
   '/indices/',
   '/repeatability/',
   '/import/',
+  '/methods/',
+  '/methods/?entry=ffm-kyle-2001',
   '/settings/',
 ] as const;
 

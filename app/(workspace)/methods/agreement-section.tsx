@@ -26,7 +26,7 @@ const AgreementChart = ({ row }: { readonly row: ExportAgreement }) => {
   const valueWords = useValueWords();
   const openPath = useOpenPath();
   const { cohort } = useSession();
-  const context = useFigureContext({ width: 820, height: 380 });
+  const context = useFigureContext({ width: 1000, height: 380 });
   const { name } = valueWords(row.computed);
   const spec = useMemo(
     () => buildAgreement(agreementFigure(row, name, words, formatters), context),
@@ -65,12 +65,14 @@ const Agreements = ({ rows }: { readonly rows: readonly ExportAgreement[] }) => 
   if (row === undefined) return <Empty title={words.none} />;
   return (
     <>
-      <LabelledSelect
-        label={words.choose}
-        value={row.computed}
-        options={rows.map(({ computed }) => ({ value: computed, label: valueWords(computed).name }))}
-        onChange={setChosen}
-      />
+      <div className={styles.fields}>
+        <LabelledSelect
+          label={words.choose}
+          value={row.computed}
+          options={rows.map(({ computed }) => ({ value: computed, label: valueWords(computed).name }))}
+          onChange={setChosen}
+        />
+      </div>
       <p className={styles.finding}>{agreementFinding(row, valueWords(row.computed).name, words, formatters)}</p>
       <div className="sheet">
         <AgreementChart row={row} />
@@ -82,7 +84,7 @@ const Agreements = ({ rows }: { readonly rows: readonly ExportAgreement[] }) => 
           columns={columns}
           rowKey={({ computed }) => computed}
           fileName={words.fileName}
-          rowsWord={words.rowsWord}
+          rowsWord={words.rowsWord({ n: rows.length })}
           isMarked={({ computed }) => computed === row.computed}
         />
       </div>

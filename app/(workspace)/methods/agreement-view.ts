@@ -6,8 +6,8 @@ import { MEASURE_FACTS } from '../../../lib/measures/measure-facts';
 import type { DataColumn } from '../../_ui/data-column';
 
 type Words = Messages['methods']['agreement'];
-
-const digitsOf = ({ computed }: ExportAgreement): number => MEASURE_FACTS[computed].decimals;
+/** A mean of many people is known better than one of them: one more decimal. */
+const digitsOf = ({ computed }: ExportAgreement): number => MEASURE_FACTS[computed].decimals + 1;
 
 /** What the differences of one value say, in a sentence; that they are too few where they are. */
 export const agreementFinding = (row: ExportAgreement, name: string, words: Words, f: Formatters): string => {

@@ -52,7 +52,7 @@ export const CalculatorPanel = ({ name, expression, unit, digits, equation }: Ca
       <p>
         <output className={styles.result} aria-live="polite">
           {words.result({
-            name: isEnergy ? words.ree : name,
+            name: isEnergy ? words.ree : name.charAt(0).toLocaleUpperCase(formatters.locale) + name.slice(1),
             value: value === undefined ? words.unknown : formatters.quantity(value, unit, digits),
           })}
         </output>

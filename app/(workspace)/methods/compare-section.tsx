@@ -26,7 +26,7 @@ const Comparison = ({ comparison }: { readonly comparison: EquationComparison })
   const words = useMessages().methods;
   const formatters = useFormatters();
   const openPath = useOpenPath();
-  const context = useFigureContext({ width: 900 });
+  const context = useFigureContext({ width: 1000 });
   const { against, differences } = comparison;
   const spec = useMemo(
     () => buildDifferenceSpread(compareFigure(comparison, words.compare), context),
@@ -66,7 +66,7 @@ const Comparison = ({ comparison }: { readonly comparison: EquationComparison })
           rowKey={({ equation }) => equation.id}
           href={({ equation }) => `/methods/?entry=${equation.id}`}
           fileName={`${words.compare.fileName}-${against.quantity}`}
-          rowsWord={words.compare.rowsWord}
+          rowsWord={words.compare.rowsWord({ n: differences.length })}
         />
       </div>
     </>

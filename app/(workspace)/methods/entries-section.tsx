@@ -51,7 +51,7 @@ export const EntriesSection = () => {
   const columns = useMemo(() => entryColumns(messages, formatters), [messages, formatters]);
   const present = STATUSES.filter((status) => all.some(({ entry }) => entry.status === status));
   return (
-    <MethodsSection id="entries" lead={words.lead}>
+    <MethodsSection id="entries" lead={words.lead} printed={false}>
       <SegmentedChoice
         label={words.filterQuantity}
         value={about ?? ALL}

@@ -7,7 +7,7 @@ import { useSession } from '../../_state/workspace-provider';
 import { ActNote } from '../../_ui/act-note';
 import { Check } from '../../_ui/check';
 import { SegmentedChoice } from '../../_ui/segmented-choice';
-import { WritingPart } from '../settings/writing-part';
+import { ChangingPart } from './changing-part';
 import { InForceRow } from './in-force-row';
 import { MethodsSection } from './methods-section';
 import styles from './methods-screen.module.css';
@@ -26,7 +26,7 @@ export const InForceSection = ({ fits }: { readonly fits: readonly EquationFit[]
   };
   return (
     <MethodsSection id="in-force" lead={words.lead}>
-      <WritingPart>
+      <ChangingPart>
         <ul className={styles.forces}>
           {choices.map((choice) => (
             <InForceRow
@@ -69,7 +69,7 @@ export const InForceSection = ({ fits }: { readonly fits: readonly EquationFit[]
             <p className={`${styles.said ?? ''} quiet`}>{words.outsideNote}</p>
           </li>
         </ul>
-      </WritingPart>
+      </ChangingPart>
       <ActNote acting={acting} />
     </MethodsSection>
   );

@@ -5,7 +5,7 @@ import { useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
 import { FilterLink } from '../../_ui/filter-link';
 import { useSaveFile } from '../../_ui/use-save-file';
-import { WritingPart } from '../settings/writing-part';
+import { ChangingPart } from './changing-part';
 import { fitsForm } from './draft-from';
 import styles from './methods-screen.module.css';
 
@@ -60,7 +60,7 @@ export const OwnList = ({ equations, isInForce, onEdit, onRemove }: OwnListProps
           >
             <bdi>{words.download(equation)}</bdi>
           </button>
-          <WritingPart>
+          <ChangingPart>
             <div className="row">
               <button
                 type="button"
@@ -84,7 +84,7 @@ export const OwnList = ({ equations, isInForce, onEdit, onRemove }: OwnListProps
               </button>
               {isInForce(equation.id) ? <span className="quiet small">{words.inUse}</span> : null}
             </div>
-          </WritingPart>
+          </ChangingPart>
         </li>
       ))}
     </ul>

@@ -5,7 +5,7 @@ import type { Equation } from '../../../lib/measures/equation';
 import { useMessages } from '../../_state/language-provider';
 import { ActNote } from '../../_ui/act-note';
 import { FileField } from '../../_ui/file-field';
-import { WritingPart } from '../settings/writing-part';
+import { ChangingPart } from './changing-part';
 import { draftFrom } from './draft-from';
 import { MethodsSection } from './methods-section';
 import styles from './methods-screen.module.css';
@@ -58,7 +58,7 @@ export const OwnSection = () => {
         }}
         onRemove={remove}
       />
-      <WritingPart>
+      <ChangingPart>
         {draft === undefined ? (
           <div className={`${styles.fields ?? ''} no-print`}>
             <button
@@ -87,7 +87,7 @@ export const OwnSection = () => {
             />
           </div>
         )}
-      </WritingPart>
+      </ChangingPart>
       <ActNote acting={acting} />
     </MethodsSection>
   );

@@ -5,7 +5,7 @@ import type { Equation } from '../../../lib/measures/equation';
 import { useMessages } from '../../_state/language-provider';
 import { ActNote } from '../../_ui/act-note';
 import { Check } from '../../_ui/check';
-import { WritingPart } from '../settings/writing-part';
+import { ChangingPart } from './changing-part';
 import styles from './methods-screen.module.css';
 import { useClinicMethods } from './use-clinic-methods';
 
@@ -24,7 +24,7 @@ export const SwitchOn = ({ equation }: { readonly equation: Equation }) => {
   const switchOff = (): void =>
     void save({ switchedOn: methods.switchedOn.filter((one) => one !== id) }, words.switchedOff({ name }));
   return (
-    <WritingPart>
+    <ChangingPart>
       {isOn ? (
         <div className={styles.switch}>
           <p>{words.isOn}</p>
@@ -42,6 +42,6 @@ export const SwitchOn = ({ equation }: { readonly equation: Equation }) => {
         </div>
       )}
       <ActNote acting={acting} />
-    </WritingPart>
+    </ChangingPart>
   );
 };

@@ -110,7 +110,7 @@ export const methods = (f: Formatters) => ({
     tooFew: (p: { n: number; value: string }) =>
       `Only ${f.plural(p.n, 'one person has', '# people have')} ${p.value} in both ways; bias and limits need three or more.`,
     finding: (p: { value: string; bias: string; low: string; high: string; lower: string; upper: string; n: number }) =>
-      `Exported ${p.value} differs from the computed by ${p.bias} on average (95 % interval ${p.low} to ${p.high}); for about 95 of 100 people the difference lies between ${p.lower} and ${p.upper} (n = ${f.number(p.n)}).`,
+      `Exported ${p.value} differs from the computed by ${p.bias} on average (95 % interval ${p.low} to ${p.high}); for about 95 of 100 people the difference lies between ${p.lower} and ${p.upper} (n\u00A0=\u00A0${f.number(p.n)}).`,
     choose: 'Value',
     figureTitle: (p: { value: string }) => `Does the exported ${p.value} agree with the computed?`,
     figureSubtitle: (p: { n: number }) =>
@@ -121,7 +121,7 @@ export const methods = (f: Formatters) => ({
       `Computed by ${p.equation}. Limits of agreement: Bland JM, Altman DG. Lancet 1986;i:307–310. Agreement of two estimates says nothing about which is right.`,
     byDefinition: 'its definition',
     table: 'Every value that exists twice',
-    rowsWord: 'values',
+    rowsWord: (p: { n: number }) => f.plural(p.n, 'value', 'values'),
     fileName: 'exported-against-computed',
     columns: {
       value: 'Value',
@@ -161,7 +161,7 @@ export const methods = (f: Formatters) => ({
     people: (p: { n: number; outside: number }) =>
       `${f.plural(p.n, '# person', '# people')}, ${f.number(p.outside)} outside a group`,
     table: 'The same in numbers',
-    rowsWord: 'equations',
+    rowsWord: (p: { n: number }) => f.plural(p.n, 'equation', 'equations'),
     fileName: 'equations-compared',
     columns: {
       equation: 'Equation',
