@@ -65,7 +65,7 @@ const Agreements = ({ rows }: { readonly rows: readonly ExportAgreement[] }) => 
   if (row === undefined) return <Empty title={words.none} />;
   return (
     <>
-      <div className={styles.fields}>
+      <div className={`${styles.fields ?? ''} no-print`}>
         <LabelledSelect
           label={words.choose}
           value={row.computed}

@@ -97,7 +97,7 @@ export const CompareSection = () => {
   const others = choice === undefined ? [] : othersOf(choice, methods.switchedOn, withAll);
   return (
     <MethodsSection id="compare" lead={words.lead}>
-      <div className={styles.fields}>
+      <div className={`${styles.fields ?? ''} no-print`}>
         <LabelledSelect
           label={words.quantity}
           value={quantity}

@@ -21,7 +21,7 @@ export const CutOffEntry = ({ cutOff }: { readonly cutOff: CutOff }) => {
       <section className={styles.block}>
         <FactList
           facts={[
-            [words.status, `${messages.methods.status[cutOff.verification]}. ${cutOff.verificationNote}`],
+            [words.status, cutOff.verificationNote],
             [said.measuredBy, cutOff.methods.map((method) => said.method[method]).join(', ')],
             [said.equations, names.join(', ')],
             [said.group, cutOff.group ?? said.noGroup],
@@ -36,7 +36,7 @@ export const CutOffEntry = ({ cutOff }: { readonly cutOff: CutOff }) => {
       <div className="sheet">
         <PlainTable
           caption={said.intervals}
-          columns={[reference.sex, reference.ages, said.intervals]}
+          columns={[reference.sex, reference.ages, said.range]}
           rows={cutOff.branches.flatMap((branch) =>
             branch.intervals.map((interval, place) => [
               place > 0 ? '' : branch.sex === undefined ? said.everyone : words.sexes[branch.sex],

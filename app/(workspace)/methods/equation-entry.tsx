@@ -56,7 +56,7 @@ export const EquationEntry = ({ equation }: { readonly equation: Equation }) => 
         <h2 id="facts-title">{words.facts}</h2>
         <FactList
           facts={[
-            [words.status, `${messages.methods.status[equation.verification]}. ${equation.verificationNote}`],
+            [words.status, equation.verificationNote],
             [words.madeFor, groupWords(equation, messages, formatters)],
             [words.measured, measuredWords(equation, messages)],
             [words.referenceMethod, equation.referenceMethod],

@@ -41,10 +41,12 @@ export const InForceRow = ({ choice, fit, switchedOn, onChoose }: InForceRowProp
             <p className="quiet">{words.madeFor({ group: groupWords(chosen, messages, formatters) })}</p>
             <p className="quiet">
               {messages.methods.status[chosen.verification]}
-              {' · '}
-              <FilterLink href={`/methods/?entry=${chosen.id}`} className="no-print">
-                {words.details}: {chosen.name}
-              </FilterLink>
+              <span className="no-print">
+                {' · '}
+                <FilterLink href={`/methods/?entry=${chosen.id}`}>
+                  {words.details}: {chosen.name}
+                </FilterLink>
+              </span>
             </p>
           </>
         )}

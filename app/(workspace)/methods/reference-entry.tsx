@@ -35,7 +35,7 @@ export const ReferenceEntry = ({ reference }: { readonly reference: ReferenceSet
       <section className={styles.block}>
         <FactList
           facts={[
-            [words.status, `${messages.methods.status[reference.verification]}. ${reference.verificationNote}`],
+            [words.status, reference.verificationNote],
             [said.label, reference.label],
             [words.madeFor, reference.population],
             [

@@ -45,7 +45,9 @@ export const ValueEntry = ({ measure }: { readonly measure: Measure | undefined 
   if (measure === undefined) return <p>{words.notFollowed}</p>;
   const follows = cohort.catalogue.follows(measure.id);
   const used = !follows
-    ? words.notFollowed
+    ? measure.equation === undefined
+      ? words.notSwitchedOn
+      : words.notFollowed
     : measure.recordedAs !== undefined
       ? words.usedRecorded
       : measure.equation === undefined

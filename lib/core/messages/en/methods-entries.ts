@@ -68,6 +68,7 @@ export const methodsEntries = (f: Formatters) => ({
   usedByValue: (p: { equation: string }) => `Followed in this clinic, computed by ${p.equation}.`,
   usedRecorded: 'Followed in this clinic, as recorded in the export.',
   usedDefined: 'Followed in this clinic, by its definition.',
+  notSwitchedOn: 'Not followed in this clinic: it is switched off under In force.',
   notFollowed: 'Not followed in this clinic: no equation is in force for it.',
   insideHere: (p: { inside: number; visits: number }) =>
     `${f.number(p.inside)} of ${f.plural(p.visits, '# visit lies', '# visits lie')} inside the group it was made for.`,
@@ -124,6 +125,7 @@ export const methodsEntries = (f: Formatters) => ({
       'chair-stands': 'chair stands',
     },
     intervals: 'Where it divides',
+    range: 'Range',
     everyone: 'women and men',
     bound: 'At the bound',
     measuredBy: 'Measured by',
