@@ -201,3 +201,37 @@ test('a clinic whose export holds no impedance is told what equations need, and 
   await typeMan(calculator);
   await expect(calculator).toContainText('Fat-free mass: 59.6\u00A0kg');
 });
+
+const REFERENCE = `# name: Our volunteers
+# population: 210 healthy volunteers of our town
+# posture: lying
+# electrode_path: hand-to-foot
+# frequency_khz: 50
+SOURCE
+kind,sex,age_from,age_below,n,mean_r_h,sd_r_h,mean_xc_h,sd_xc_h,r
+vector,F,18,60,100,370.5,48,34,7.5,0.51
+vector,M,18,,60,300,40,31,7,0.5
+`;
+
+test('a reference population of the clinic is refused without its source, and stands in the catalogue with it', async ({
+  page,
+}) => {
+  await openScreen(page, '/methods/');
+  const entries = section(page, 'All entries');
+  const file = entries.getByLabel('Read a reference population from a CSV or JSON file');
+  const give = (source: string): Promise<void> =>
+    file.setInputFiles({
+      name: 'ours.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(REFERENCE.replace('SOURCE\n', source)),
+    });
+  await give('');
+  await expect(entries.getByRole('alert')).toBeVisible();
+  await expect(entries.getByRole('link', { name: 'Our volunteers' })).toHaveCount(0);
+  await give('# authors: Example A, Sample B\n# year: 2024\n# journal: Journal of Examples\n');
+  await signAs(page, 'MR');
+  await entries.getByRole('listitem').getByRole('link', { name: 'Our volunteers' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Our volunteers');
+  await expect(page.getByRole('main')).toContainText('entered by the clinic');
+  await expect(page.getByRole('cell', { name: '370.5 (48.0)' })).toBeVisible();
+});

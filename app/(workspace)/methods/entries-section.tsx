@@ -10,6 +10,7 @@ import { entryColumns, type EntryRow } from './entry-columns';
 import { entryUse } from './entry-use';
 import { ABOUT, methodEntries } from './method-entries';
 import { MethodsSection } from './methods-section';
+import { OwnReferences } from './own-references';
 import { useClinicMethods } from './use-clinic-methods';
 
 const ALL = 'all';
@@ -35,7 +36,7 @@ export const EntriesSection = () => {
   const [{ about, checked }, setParams] = useQueryStates(listParams, { history: 'push', scroll: false });
   const all = useMemo(
     (): readonly EntryRow[] =>
-      methodEntries(cohort.catalogue, equations).map((entry) => ({
+      methodEntries(cohort.catalogue, equations, methods.ownReferences).map((entry) => ({
         entry,
         used: entryUse(entry, cohort.catalogue, choices, methods),
       })),
@@ -83,6 +84,7 @@ export const EntriesSection = () => {
           searchLabel={words.search}
         />
       </div>
+      <OwnReferences />
     </MethodsSection>
   );
 };

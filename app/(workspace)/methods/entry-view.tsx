@@ -31,8 +31,8 @@ export const EntryView = ({ id }: { readonly id: string }) => {
   const messages = useMessages();
   const words = messages.methodsEntries;
   const { cohort } = useSession();
-  const { equations } = useClinicMethods();
-  const entry = methodEntries(cohort.catalogue, equations).find((one) => one.id === id);
+  const { equations, methods } = useClinicMethods();
+  const entry = methodEntries(cohort.catalogue, equations, methods.ownReferences).find((one) => one.id === id);
   const back = (
     <FilterLink className="button" href="/methods/#entries">
       {words.back}

@@ -108,7 +108,11 @@ const values = (catalogue: Catalogue): readonly MethodEntry[] =>
   });
 
 /** Every entry: values, equations (published and the clinic's own), reference populations, cut-offs. */
-export const methodEntries = (catalogue: Catalogue, equations: readonly Equation[]): readonly MethodEntry[] => [
+export const methodEntries = (
+  catalogue: Catalogue,
+  equations: readonly Equation[],
+  ownReferences: readonly ReferenceSet[] = [],
+): readonly MethodEntry[] => [
   ...values(catalogue),
   ...equations.map((equation): MethodEntry => ({
     kind: 'equation',
@@ -117,7 +121,7 @@ export const methodEntries = (catalogue: Catalogue, equations: readonly Equation
     status: equation.verification,
     equation,
   })),
-  ...[OWN_COHORT_REFERENCE, ...PUBLISHED_REFERENCES].map((reference): MethodEntry => ({
+  ...[OWN_COHORT_REFERENCE, ...PUBLISHED_REFERENCES, ...ownReferences].map((reference): MethodEntry => ({
     kind: 'reference',
     id: `reference-${reference.id}`,
     about: reference.kind === 'indices' ? 'fat-free' : 'electrical',

@@ -96,6 +96,14 @@ export const methodsEntries = (f: Formatters) => ({
     own: 'Its figures are computed from the visits, on Vectors.',
     rowsWord: 'groups',
   },
+  ownReference: {
+    title: 'The clinic’s own reference populations',
+    read: 'Read a reference population from a CSV or JSON file',
+    hint: 'CSV: one line for each sex and age band, and lines “# key: value” above the header that name it, its group, how it was measured and its source. A file without a source is refused.',
+    kept: (p: { name: string }) => `${p.name} is kept and stands in the catalogue as entered by the clinic.`,
+    remove: (p: { name: string }) => `Remove ${p.name}`,
+    removed: (p: { name: string }) => `${p.name} was removed. Undo brings it back.`,
+  },
   cutOff: {
     quantity: {
       bmi: 'body mass index',
