@@ -6,6 +6,8 @@ export default defineConfig({
     exclude: ['tests/e2e/**', 'tests/perf/**', 'node_modules/**'],
     environment: 'node',
     pool: 'forks',
+    // Files share the modules of their worker: importing them anew for every file took a fifth of the time.
+    isolate: false,
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,

@@ -1,5 +1,22 @@
 /** UCUM codes used by the project. UCUM's ohm is `Ohm`; a year is `a`. */
-export type Ucum = 'kg' | 'kg/m2' | 'cm' | 'm' | 'Ohm' | 'Ohm/m' | 'cm2/Ohm' | 'Ohm.cm' | 'm2' | 'deg' | '%' | 'L' | 'kcal/d' | 'a' | '1';
+export type Ucum =
+  | 'kg'
+  | 'kg/m2'
+  | 'cm'
+  | 'm'
+  | 'Ohm'
+  | 'Ohm/m'
+  | 'cm2/Ohm'
+  | 'Ohm.cm'
+  | 'm2'
+  | 'deg'
+  | '%'
+  | 'L'
+  | 'kcal/d'
+  | 'a'
+  | 'm/s'
+  | 's'
+  | '1';
 
 /** What a person wants to read; files and exports always keep SI and UCUM. */
 export interface UnitPreference {
@@ -34,6 +51,8 @@ const SHOWN: Readonly<Record<Ucum, string>> = {
   L: 'L',
   'kcal/d': 'kcal/d',
   a: 'years',
+  'm/s': 'm/s',
+  s: 's',
   '1': '',
 };
 

@@ -1,9 +1,10 @@
 import type { CohortFilter } from '../cohort/types/filter';
-import type { EquationFit, ExportAgreement } from '../cohort/types/methods';
+import type { EquationFit, ExportAgreement, MeasuredWay } from '../cohort/types/methods';
 import type { Formatters } from '../core/formatters';
 import { methodsParagraph as paragraphWords } from '../core/messages/en/methods-paragraph';
 import { toBibtex } from '../export/bibtex';
 import { toCslJson } from '../export/csl-json';
+import { recordedInstrument } from '../export/methods/recorded-instrument';
 import { methodsParagraph, type MethodsParagraph } from '../export/methods-paragraph';
 import type { Session } from './workspace';
 
@@ -11,6 +12,7 @@ import type { Session } from './workspace';
 export interface MethodsAnswers {
   readonly fits: readonly EquationFit[];
   readonly agreements: readonly ExportAgreement[];
+  readonly ways: readonly MeasuredWay[];
 }
 
 export interface MethodsReport extends MethodsParagraph {
@@ -24,7 +26,7 @@ export const methodsReport = (
   session: Pick<Session, 'cohort' | 'settings' | 'dataVersion'>,
   softwareVersion: string,
   filter: CohortFilter,
-  { fits, agreements }: MethodsAnswers,
+  { fits, agreements, ways }: MethodsAnswers,
   formatters: Formatters,
 ): MethodsReport => {
   const { cohort, settings, dataVersion } = session;
@@ -35,7 +37,7 @@ export const methodsReport = (
       catalogue: cohort.catalogue,
       settings,
       summary: cohort.summary,
-      instrument: null,
+      instrument: recordedInstrument(ways),
       reported: cohort.listed,
       level: filter.level,
       comparable: filter.comparable,

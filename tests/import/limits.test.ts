@@ -93,8 +93,10 @@ describe('the day of a visit', () => {
   );
 
   says(
-    'may be the birthday and not an earlier one',
-    [{ birth_date: '2025-03-04' }, 'accepted'],
+    'is asked about on the birthday and in the years before such instruments, and refused before birth',
+    [{ birth_date: '2025-03-04' }, 'held; question early_visit visit_date'],
+    [{ visit_date: '1989-12-31' }, 'held; question early_visit visit_date'],
+    [{ visit_date: '1990-01-01' }, 'accepted'],
     [{ birth_date: '2025-03-05' }, 'refused; refused before_birth visit_date'],
   );
 
@@ -213,7 +215,7 @@ describe('what is understood', () => {
     reads(`the time ${value}`, { visit_time: value }, 'visit_time', '08:30');
 
   says('a day with a time', [{ visit_date: '2025-03-04T08:30' }, 'accepted']);
-  for (const value of ['1900-01-01', '2024-02-29']) says(`the date ${value}`, [{ visit_date: value }, 'accepted']);
+  for (const value of ['1990-01-01', '2024-02-29']) says(`the date ${value}`, [{ visit_date: value }, 'accepted']);
 
   reads('the flag Y', { rested: 'Y' }, 'rested', 1);
   reads('the flag n', { rested: 'n' }, 'rested', 0);

@@ -1,3 +1,4 @@
+import type { Row } from '../../lib/engine/types';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { COLUMNS } from '../../lib/import/columns';
@@ -97,6 +98,8 @@ const cellOf = (column: Column): fc.Arbitrary<string> =>
   );
 const rowOf = fc.record(Object.fromEntries(COLUMNS.map((column) => [column.name, cellOf(column)])));
 
+/** Dates that import refuses for a reason that a schema need not know. */
+const DATE_CODE = /^(short_year|other_calendar)$/;
 const CELL_CODE = /^(unreadable_\w+|not_positive)$/;
 
 describe('the schema of a row', () => {
@@ -107,8 +110,12 @@ describe('the schema of a row', () => {
     expect(plan.rows).toBe(rows.length);
     const byImport = new Set(
       (await engine().query("SELECT client_id, column_name, code FROM test_finding WHERE kind = 'refused'"))
-        .filter(({ code }) => CELL_CODE.test(String(code)))
-        .map((row) => `${String(row['client_id'])} ${String(row['column_name'])} ${String(row['code'])}`),
+        .map((row): Row & { code: string } => ({
+          ...row,
+          code: DATE_CODE.test(String(row['code'])) ? 'unreadable_date' : String(row['code']),
+        }))
+        .filter(({ code }) => CELL_CODE.test(code))
+        .map((row) => `${String(row['client_id'])} ${String(row['column_name'])} ${row.code}`),
     );
     // What the mapping understands by itself (a day with a time, an AM or PM) is judged in its canonical spelling.
     const judged = (await engine().query(`SELECT ${COLUMNS.map(({ name }) => name).join(', ')} FROM test_cells`)).map(

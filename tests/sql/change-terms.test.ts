@@ -154,7 +154,7 @@ describe('the parts of a change', () => {
     frequencyKhz: 50,
     referenceMethod: 'none',
     fit: {},
-    citation: { id: 'own', authors: ['Nobody N'], year: 2026 },
+    citation: { id: 'own', authors: ['Nobody N'], publisher: 'this test', year: 2026 },
     verification: 'entered-by-clinic',
     verificationNote: '',
     cautions: [],

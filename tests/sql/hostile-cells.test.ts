@@ -25,7 +25,7 @@ const HOSTILE: readonly string[] = [
   '$1 ? :name {x} [y] %s',
   'Ærø 体 🜁 abc e\u0301',
   '=1+1|cmd',
-  'NULL',
+  'NULL; --',
   `long ${"'x".repeat(5000)}`,
 ];
 
@@ -45,22 +45,26 @@ const fileWith = (texts: readonly string[]): Uint8Array => {
   return new TextEncoder().encode([HEADER, ...lines].join('\n'));
 };
 
+/** An id is read without characters that nobody sees; other texts stay as they are. */
+const asId = (text: string): string => text.replaceAll('\u0000', '');
+
 const expectTextOnly = async (engine: Engine, texts: readonly string[], asOf: Cohort['summary']['asOf']) => {
   const cohort = await createCohort(engine, demoSettings, asOf);
   const sorted = [...texts].sort();
   const stored = await engine.query('SELECT client_id, family_name, program, site, device_id, note FROM readings');
   expect(stored).toHaveLength(2 * texts.length);
-  expect(stored.filter((row) => new Set(Object.values(row)).size !== 1)).toEqual([]);
-  expect([...new Set(stored.map((row) => String(row['client_id'])))].sort()).toEqual(sorted);
+  const others = stored.map(({ client_id: _, ...row }) => new Set(Object.values(row)));
+  expect(others.filter((values) => values.size !== 1)).toEqual([]);
+  expect([...new Set(stored.map((row) => String(row['client_id'])))].sort()).toEqual(texts.map(asId).sort());
   expect(cohort.summary).toMatchObject({ clients: texts.length, visits: 2 * texts.length });
   expect(cohort.summary.sites.toSorted()).toEqual(sorted);
   for (const text of texts) {
     const byProgram = await cohort.programs(filterOf('ffm', { program: text }), 'baseline-latest');
     expect(byProgram.map((row) => [row.program, row.nClients])).toEqual([[text, 1]]);
     const bySite = await cohort.clients(filterOf('ffm', { site: text }));
-    expect(bySite.map((row) => [row.client, row.site, row.familyName])).toEqual([[text, text, text]]);
+    expect(bySite.map((row) => [row.client, row.site, row.familyName])).toEqual([[asId(text), text, text]]);
     const changes = await cohort.changes(filterOf('weight', { program: text, site: text }), 'consecutive');
-    expect(changes.map((row) => [row.client, row.change])).toEqual([[text, -1]]);
+    expect(changes.map((row) => [row.client, row.change])).toEqual([[asId(text), -1]]);
   }
   expect(await cohort.clients(filterOf('ffm', { program: "x' OR 1 = 1 --" }))).toEqual([]);
 };

@@ -1,7 +1,7 @@
 'use client';
 
 import type { Answer } from '../../../lib/cohort/settings';
-import { COLUMN_BY_NAME } from '../../../lib/import/columns';
+import { exportColumn } from '../../../lib/workspace/export-column';
 import { SOURCE_UNITS } from '../../../lib/import/mapping';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { CellText } from './cell-text';
@@ -16,7 +16,7 @@ export const AskFarOff = ({ question, busy, onAnswer, later }: AskProps<FarOffQu
   const words = screen.questions.farOff;
   const f = useFormatters();
   const { client, visitDate, column, value, file, line, message } = question;
-  const target = COLUMN_BY_NAME.get(column);
+  const target = exportColumn(column);
   const unit = SOURCE_UNITS.find((one) => one !== '1' && one === target?.unit);
   const answer = (decision: 'keep' | 'refuse'): Answer => ({
     kind: 'far-off',

@@ -2,7 +2,7 @@
 
 import { useId, useRef, useState } from 'react';
 import type { AppError } from '../../../lib/core/app-error';
-import { COLUMN_BY_NAME } from '../../../lib/import/columns';
+import { exportColumn } from '../../../lib/workspace/export-column';
 import type { Mapping } from '../../../lib/import/mapping';
 import { readMappingFile } from '../../../lib/workspace/mapping-file';
 import { useMessages } from '../../_state/language-provider';
@@ -23,7 +23,7 @@ export const MappingFileButtons = ({ mapping, header, listed, onMapping }: Mappi
   const words = screen.file;
   const saveMapping = useSaveMapping();
   const personal = mapping.constants
-    .filter(({ to, value }) => value.trim() !== '' && COLUMN_BY_NAME.get(to)?.role === 'identity')
+    .filter(({ to, value }) => value.trim() !== '' && exportColumn(to)?.role === 'identity')
     .map(({ to }) => screen.name({ column: to }));
   const noteId = useId();
   const input = useRef<HTMLInputElement>(null);

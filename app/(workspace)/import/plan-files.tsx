@@ -59,6 +59,9 @@ export const PlanFiles = ({ plan, title }: { readonly plan: ImportPlan; readonly
         fileName={words.fileName}
         rowsWord={words.rowsWord({ n: plan.files.length })}
       />
+      {plan.files.map(({ name, source, leftOut = 0 }) =>
+        leftOut === 0 ? null : <p key={source}>{words.withdrawn({ name, n: leftOut })}</p>,
+      )}
       <FailedFiles files={plan.failedFiles} />
       <div>
         {plan.files.map((file) => (

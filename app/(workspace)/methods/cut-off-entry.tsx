@@ -1,6 +1,7 @@
 'use client';
 
-import type { CutOff } from '../../../lib/measures/cut-offs/cut-off';
+import { SI_UNITS, shownUnit } from '../../../lib/core/units';
+import { CUT_OFF_UNITS, type CutOff } from '../../../lib/measures/cut-offs/cut-off';
 import { useMessages } from '../../_state/language-provider';
 import { CautionsList } from './cautions-list';
 import { CitationText } from './citation-text';
@@ -23,6 +24,7 @@ export const CutOffEntry = ({ cutOff }: { readonly cutOff: CutOff }) => {
           facts={[
             [words.status, cutOff.verificationNote],
             [said.measuredBy, cutOff.methods.map((method) => said.method[method]).join(', ')],
+            [said.unit, shownUnit(CUT_OFF_UNITS[cutOff.quantity], SI_UNITS).label],
             [said.equations, names.join(', ')],
             [said.group, cutOff.group ?? said.noGroup],
             [said.bound, cutOff.boundRule],

@@ -95,6 +95,7 @@ export const ParagraphSection = () => {
   const query = useCohortQuery('methods paragraph', async (open, filter, signal) => ({
     fits: await open.equationFits(filter, signal),
     agreements: await open.agreements(filter, signal),
+    ways: await open.measuredWays(filter, signal),
   }));
   return (
     <MethodsSection id="paragraph" lead={words.lead}>

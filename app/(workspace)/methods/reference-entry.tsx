@@ -7,7 +7,7 @@ import { CitationText } from './citation-text';
 import { FactList } from './fact-list';
 import styles from './methods-screen.module.css';
 import { PlainTable } from './plain-table';
-import { strataTable } from './reference-strata';
+import { percentileTable, strataTable } from './reference-strata';
 
 /** One reference population: whose figures, how they were measured, how far checked. */
 export const ReferenceEntry = ({ reference }: { readonly reference: ReferenceSet | OwnCohortReference }) => {
@@ -30,6 +30,7 @@ export const ReferenceEntry = ({ reference }: { readonly reference: ReferenceSet
     );
   const { method } = reference;
   const table = strataTable(reference, messages, formatters);
+  const percentiles = percentileTable(reference, messages, formatters);
   return (
     <>
       <section className={styles.block}>
@@ -56,6 +57,11 @@ export const ReferenceEntry = ({ reference }: { readonly reference: ReferenceSet
       <div className="sheet">
         <PlainTable caption={said.strata} columns={table.columns} rows={table.rows} />
       </div>
+      {percentiles === undefined ? null : (
+        <div className="sheet">
+          <PlainTable caption={said.percentiles} columns={percentiles.columns} rows={percentiles.rows} />
+        </div>
+      )}
     </>
   );
 };

@@ -1,6 +1,11 @@
 import type { Formatters } from '../../../lib/core/formatters';
 import type { Messages } from '../../../lib/core/messages/en';
-import type { ReferenceFigures, ReferenceSet, ReferenceStratum } from '../../../lib/measures/references/reference-set';
+import {
+  REFERENCE_PERCENTILES,
+  type ReferenceFigures,
+  type ReferenceSet,
+  type ReferenceStratum,
+} from '../../../lib/measures/references/reference-set';
 import { plainNumber } from './entry-words';
 
 /** A group of a reference population: cells in the order of the columns. */
@@ -9,13 +14,39 @@ export interface StrataTable {
   readonly rows: readonly (readonly string[])[];
 }
 
+const agesOf = ({ ageFrom, ageBelow }: ReferenceStratum, words: Messages['methodsEntries']['reference']): string =>
+  ageBelow === undefined ? words.agesOpen({ from: ageFrom }) : words.agesBelow({ from: ageFrom, to: ageBelow });
+
+/** The percentiles of the indices by sex and age; undefined where a reference gives none. */
+export const percentileTable = (
+  reference: ReferenceSet,
+  messages: Messages,
+  f: Formatters,
+): StrataTable | undefined => {
+  if (reference.kind !== 'indices') return undefined;
+  const words = messages.methodsEntries.reference;
+  const rows = reference.strata.flatMap((one) =>
+    (['ffmi', 'fmi'] as const).flatMap((index) => {
+      const { percentiles } = one[index];
+      if (percentiles === undefined) return [];
+      const who = [messages.methodsEntries.sexes[one.sex], agesOf(one, words)];
+      return [[...who, `${messages.measures[index].short}, kg/m²`, ...percentiles.map((value) => f.number(value, 1))]];
+    }),
+  );
+  if (rows.length === 0) return undefined;
+  return {
+    columns: [words.sex, words.ages, words.value, ...REFERENCE_PERCENTILES.map((p) => words.percentile({ p }))],
+    rows,
+  };
+};
+
 /** The figures of a reference population by sex and age, as text. */
 export const strataTable = (reference: ReferenceSet, messages: Messages, f: Formatters): StrataTable => {
   const words = messages.methodsEntries.reference;
-  const who = ({ sex, ageFrom, ageBelow, n }: ReferenceStratum): readonly string[] => [
-    messages.methodsEntries.sexes[sex],
-    ageBelow === undefined ? words.agesOpen({ from: ageFrom }) : words.agesBelow({ from: ageFrom, to: ageBelow }),
-    n === undefined ? '' : f.number(n),
+  const who = (stratum: ReferenceStratum): readonly string[] => [
+    messages.methodsEntries.sexes[stratum.sex],
+    agesOf(stratum, words),
+    stratum.n === undefined ? '' : f.number(stratum.n),
   ];
   const figures = ({ mean, sd }: ReferenceFigures): string =>
     words.meanSd({ mean: f.number(mean, 1), sd: f.number(sd, 1) });

@@ -113,6 +113,8 @@ export const importScreen = (f: Formatters) => {
       delimiterName: { ',': 'comma', ';': 'semicolon', '\t': 'tab', '|': 'bar' } as Readonly<Record<string, string>>,
       usedCount: (p: { used: number; of: number }) => `${f.number(p.used)} of ${f.number(p.of)}`,
       columnsOf: (p: { name: string }) => `Columns of ${p.name}`,
+      withdrawn: (p: { name: string; n: number }) =>
+        `${p.name}: ${f.plural(p.n, '# record', '# records')} that the file itself marks as withdrawn or entered in error stayed out.`,
       rowsWord: (p: { n: number }) => f.plural(p.n, 'file', 'files'),
       fileName: 'files',
       table: 'Format',

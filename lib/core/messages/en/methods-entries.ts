@@ -82,6 +82,9 @@ export const methodsEntries = (f: Formatters) => ({
     },
     method: { dxa: 'DXA', bia: 'impedance' },
     strata: 'Figures by sex and age',
+    percentiles: 'Percentiles by sex and age',
+    percentile: (p: { p: number }) => `P${f.number(p.p)}`,
+    value: 'Value',
     sex: 'Sex',
     ages: 'Age',
     n: 'n',
@@ -105,6 +108,7 @@ export const methodsEntries = (f: Formatters) => ({
     removed: (p: { name: string }) => `${p.name} was removed. Undo brings it back.`,
   },
   cutOff: {
+    unit: 'Unit',
     quantity: {
       bmi: 'body mass index',
       waist: 'waist',

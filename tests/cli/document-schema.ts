@@ -1,0 +1,200 @@
+import { z } from 'zod';
+
+const number = z.number();
+const nullable = z.number().nullable();
+const interval = z.tuple([number, number]).nullable();
+const finding = z.strictObject({
+  file: z.string(),
+  line: number,
+  column: z.string(),
+  value: z.string(),
+  code: z.string(),
+  message: z.string(),
+});
+const test2 = { t2: nullable, f: nullable, df1: z.literal(2), df2: nullable, p: nullable };
+
+/** Every field of the document, and no other. */
+export const documentSchema = z.strictObject({
+  import: z.strictObject({
+    files: z.array(
+      z.strictObject({
+        file: z.string(),
+        rows: number,
+        format: z.string(),
+        sha256: z.string(),
+        encoding: z.string(),
+        kept_not_used: z.array(z.string()),
+      }),
+    ),
+    today: z.string(),
+    rows: number,
+    accepted: number,
+    held: number,
+    duplicates: number,
+    refused_rows: number,
+    set_aside: number,
+    enrolments: number,
+    refused: z.array(finding),
+    questions: z.array(finding),
+    people: z.array(
+      z.union([
+        z.strictObject({
+          kind: z.literal('similar-ids'),
+          ids: z.array(z.strictObject({ id: z.string(), visits: number })),
+          why: z.enum(['spelling', 'name-and-birth']),
+        }),
+        z.strictObject({
+          kind: z.literal('birth-dates'),
+          client: z.string(),
+          dates: z.array(z.strictObject({ date: z.string(), visits: number })),
+        }),
+        z.strictObject({
+          kind: z.literal('sexes'),
+          client: z.string(),
+          sexes: z.array(z.strictObject({ sex: z.string(), visits: number })),
+        }),
+        z.strictObject({
+          kind: z.literal('heights'),
+          client: z.string(),
+          medianCm: number,
+          heights: z.array(z.strictObject({ cm: number, visits: number, firstDate: z.string() })),
+        }),
+      ]),
+    ),
+    readings: z.array(
+      z.strictObject({
+        kind: z.enum(['same-figures', 'same-number']),
+        key: z.string(),
+        client: z.string(),
+        visit_date: z.string(),
+        rows: z.array(z.strictObject({ file: z.string(), line: number })),
+      }),
+    ),
+    missing_conditions: z.array(
+      z.strictObject({
+        site: z.string().nullable(),
+        from: z.string(),
+        to: z.string(),
+        visits: number,
+        columns: z.array(z.string()),
+      }),
+    ),
+    warnings: z.array(finding),
+  }),
+  as_of: z.string().nullable(),
+  level: z.union([z.literal(80), z.literal(90), z.literal(95)]),
+  setting: z.enum(['strict', 'caution', 'all']),
+  methods: z.array(
+    z.strictObject({
+      measure: z.string(),
+      unit: z.string(),
+      formula: z.string(),
+      equation: z.string().nullable(),
+      equation_version: nullable,
+      source: z.string(),
+      verification: z.string(),
+    }),
+  ),
+  equation_fits: z.array(
+    z.strictObject({
+      quantity: z.string(),
+      equation: z.string(),
+      visits: number,
+      inside: number,
+      outside: z.record(z.string(), number),
+    }),
+  ),
+  precision: z.array(
+    z.strictObject({
+      measure: z.string(),
+      tier: number,
+      clients: number,
+      s_w: nullable,
+      df_w: number,
+      s_b: nullable,
+      m: nullable,
+      df_m: number,
+      h: nullable,
+      factor: nullable,
+      pe: nullable,
+      ci: interval,
+      lsc: nullable,
+      lsc_range: interval,
+      changed_per_100: interval,
+      form: z.enum(['sd', 'log']),
+      provisional: z.boolean(),
+    }),
+  ),
+  changes: z.array(
+    z.strictObject({
+      client: z.string(),
+      program: z.string(),
+      measure: z.string(),
+      purpose: z.enum(['consecutive', 'baseline-latest']),
+      from: z.string(),
+      to: z.string(),
+      k_from: number,
+      k_to: number,
+      value_from: number,
+      value_to: number,
+      change: number,
+      lsc: nullable,
+      tier: number,
+      comparable: z.enum(['comparable', 'by-procedure', 'caution', 'no']),
+      result: z.enum(['up', 'down', 'within', 'cannot-compare', 'no-threshold']).nullable(),
+      guard: z.enum(['none', 'note', 'hold', 'stop']),
+      reasons: z.array(z.string()),
+      terms: z
+        .strictObject({ weight: number, resistance: number, reactance: number, height: number, age: number })
+        .nullable(),
+    }),
+  ),
+  programs: z.array(
+    z.strictObject({
+      program: z.string(),
+      measure: z.string(),
+      purpose: z.enum(['consecutive', 'baseline-latest']),
+      n_clients: number,
+      n_pairs: number,
+      n_comparable: number,
+      mean: nullable,
+      sd: nullable,
+      ci: interval,
+      up: number,
+      down: number,
+      within: number,
+      cannot_compare: number,
+      no_threshold: number,
+      held: number,
+      stopped: number,
+    }),
+  ),
+  vectors: z.strictObject({
+    groups: z.array(
+      z.strictObject({
+        program: z.string(),
+        sex: z.enum(['F', 'M']),
+        n: number,
+        mean: z.tuple([number, number]),
+        cov: z.tuple([z.tuple([number, number]), z.tuple([number, number])]).nullable(),
+        confidence95: z.strictObject({ cx: number, cy: number, a: number, b: number, angle_deg: number }).nullable(),
+      }),
+    ),
+    paired: z.array(z.strictObject({ program: z.string(), n: number, mean: z.tuple([number, number]), ...test2 })),
+    between: z.array(
+      z.strictObject({
+        a: z.string(),
+        b: z.string(),
+        sex: z.enum(['F', 'M']),
+        n_a: number,
+        n_b: number,
+        ...test2,
+        t2_u: nullable,
+        f_u: nullable,
+        df2_u: nullable,
+        p_u: nullable,
+        mahalanobis_d: nullable,
+      }),
+    ),
+  }),
+});
