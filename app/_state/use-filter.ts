@@ -23,7 +23,7 @@ const known = (name: string | null, names: readonly string[]): string | undefine
 export const useFilter = () => {
   const { settings, cohort } = useSession();
   const [params, setParams] = useQueryStates(filterParams, { history: 'push', scroll: false });
-  const { summary, lead } = cohort;
+  const { summary, lean } = cohort;
 
   const filter = useMemo((): CohortFilter => {
     const program = known(
@@ -34,7 +34,7 @@ export const useFilter = () => {
     const ageFrom = wholeAge(params.from);
     const ageTo = wholeAge(params.to);
     return {
-      measure: params.value !== null && cohort.catalogue.follows(params.value) ? params.value : lead,
+      measure: params.value !== null && cohort.catalogue.follows(params.value) ? params.value : lean,
       level: params.level ?? settings.level,
       comparable: params.pairs ?? settings.comparable ?? summary.openingSetting,
       ...(program === undefined ? {} : { program }),
@@ -43,7 +43,7 @@ export const useFilter = () => {
       ...(ageFrom === undefined ? {} : { ageFrom }),
       ...(ageTo === undefined ? {} : { ageTo }),
     };
-  }, [params, settings, summary, cohort, lead]);
+  }, [params, settings, summary, cohort, lean]);
 
   const set = useCallback((patch: FilterPatch) => void setParams(patch), [setParams]);
   const showAllPeople = useCallback(

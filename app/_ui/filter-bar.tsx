@@ -36,7 +36,7 @@ export const FilterBar = () => {
         value={filter.measure}
         options={cohort.listed.map((id) => ({ value: id, label: nameOf(id) }))}
         onChange={(value) => {
-          set({ value: value === cohort.lead ? null : value });
+          set({ value: value === cohort.lean ? null : value });
         }}
       />
       <LabelledSelect

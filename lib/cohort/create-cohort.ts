@@ -29,7 +29,7 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
   return {
     catalogue: model.catalogue,
     lean: model.lean,
-    ...listedMeasures(model, summary),
+    listed: listedMeasures(model, summary),
     guards: (id) => model.guards(model.catalogue.measure(id)),
     summary,
     precision: precisionAt,

@@ -51,7 +51,7 @@ export const summaryOf = async (
   COUNT(DISTINCT client_key) AS clients, MIN(visit_date) AS first_visit,
   COUNT(*) FILTER (WHERE visit_date >= p.monday) AS since_monday,
   COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(model.masks.no)} = 0 AND guards = 0) AS usable,
-  COUNT(r_h) AS with_impedance, COUNT(ffm_exported) AS with_exported,
+  COUNT(r_h) AS with_impedance,
   COUNT(*) FILTER (WHERE posture = 'standing') AS standing, COUNT(*) FILTER (WHERE posture = 'lying') AS lying
 FROM visits CROSS JOIN params AS p`);
   const [coverageRow] = await engine.query(coverageQuery);
@@ -81,7 +81,6 @@ FROM pairs WHERE purpose = 1 AND bases & ${String(1 << lean.index)} <> 0`);
     coverage,
     conditionsKnown: coverage.some((entry) => entry.recorded + entry.byProcedure > 0),
     hasImpedance: count(totals, 'with_impedance') > 0,
-    hasExportedComposition: count(totals, 'with_exported') > 0,
     pairsBySetting,
     openingSetting: settings.comparable ?? openingOf(pairsBySetting),
     posture: postureOf(totals),

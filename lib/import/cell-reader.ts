@@ -116,7 +116,7 @@ const plainReader = (column: Column, mapping: ColumnMapping): CellReader => {
       if (column.name !== 'client_id') return mapping.words === undefined ? cellText : wordReader(column, mapping);
       return (cell) => {
         const text = cellText(cell);
-        return holdsMarks(text) ? clean(text) : text;
+        return holdsMarks(text) ? clean(text).replaceAll('\u0000', '') : text;
       };
   }
 };

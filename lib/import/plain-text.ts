@@ -6,7 +6,7 @@ const AS_FORMULA = /^="([^"]*)"$/;
 
 /** A cell as text without characters that cannot be seen; wide spaces become plain ones, the ends are trimmed, `="00123"` is 00123. */
 export const plainText = (cell: string): string =>
-  cell.replace(SPACES, ' ').replace(EVERY_MARK, '').replaceAll('\u0000', '').trim().replace(AS_FORMULA, '$1').trim();
+  cell.replace(SPACES, ' ').replace(EVERY_MARK, '').trim().replace(AS_FORMULA, '$1').trim();
 
 /** A word as it is looked up: plain text in lower case, several spaces as one. */
 export const lookupWord = (cell: string): string => plainText(cell).toLowerCase().replace(/\s+/g, ' ');

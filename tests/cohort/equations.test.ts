@@ -249,3 +249,15 @@ describe('equations compared on the loaded people', () => {
     expect(differences[0]?.mean).toBeCloseTo(expected.reduce((a, b) => a + b, 0) / 30, 6);
   });
 });
+
+test('where all is measured standing the values whose levels can be read stand first', async () => {
+  const standing = await cohortOf(
+    engine,
+    people.slice(0, 2).map((row) => ({ ...row, posture: 'standing' })),
+  );
+  expect(standing.listed.slice(0, 5)).toEqual(['weight', 'r_h', 'xc_h', 'phase_angle', 'ffm_exported']);
+  expect(new Set(standing.listed).size).toBe(standing.listed.length);
+  const lying = await cohortOf(engine, people.slice(0, 2));
+  expect(lying.listed.slice(0, 3)).toEqual(['weight', 'bmi', 'waist']);
+  expect([...standing.listed].sort()).toEqual([...lying.listed].sort());
+});

@@ -159,7 +159,7 @@ test('hostile cells are text: no markup, no script, no hidden sign, no endless c
 test('a file without a condition column fills the first screen after one question', async ({ page }) => {
   await chooseFiles(page, [{ name: 'plain.csv', content: visitExport({ conditions: false }) }]);
   const conditions = page.getByRole('region', { name: 'Conditions' });
-  await expect(conditions).toContainText('fasted_h');
+  await expect(conditions).toContainText('hours fasted');
   await conditions.getByRole('button', { name: 'Declare the procedure' }).click();
   await expect(conditions.getByRole('alert')).toContainText('Choose at least one');
   await conditions.getByLabel('All of these').check();
@@ -180,7 +180,7 @@ test('the demo opens without condition columns, and again with them', async ({ p
   await page.getByRole('button', { name: 'Open the demo without condition columns' }).click();
   const conditions = page.getByRole('region', { name: 'Conditions' });
   await expect(conditions).toContainText('One more site asks the same.');
-  await expect(conditions).toContainText('fasted_h');
+  await expect(conditions).toContainText('hours fasted');
   await conditions.getByRole('button', { name: 'There is no written procedure' }).click();
   await page.getByRole('button', { name: 'Go on without' }).click();
   await expect(conditions).toContainText('no written procedure. The conditions stay unknown.');

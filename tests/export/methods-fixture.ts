@@ -81,7 +81,6 @@ export const methodsInput = (
       ],
       conditionsKnown: true,
       hasImpedance: true,
-      hasExportedComposition: true,
       pairsBySetting: { strict: 40, caution: 52, all: 61 },
       openingSetting: 'strict',
       posture: 'lying',

@@ -26,8 +26,6 @@ export interface CohortSummary {
   /** Whether any condition column holds anything anywhere, or a procedure was declared. */
   readonly conditionsKnown: boolean;
   readonly hasImpedance: boolean;
-  /** Whether any visit holds a fat-free mass that the device exported. */
-  readonly hasExportedComposition: boolean;
   /** Baseline→latest pairs of the lean value that each setting holds. */
   readonly pairsBySetting: Readonly<Record<ComparableSetting, number>>;
   /** The strictest setting that holds pairs. */

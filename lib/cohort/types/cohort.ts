@@ -18,10 +18,8 @@ export interface Cohort {
   readonly catalogue: Catalogue;
   /** The values that are followed, in the order in which lists show them. */
   readonly listed: readonly MeasureId[];
-  /** The lean value of the contact lists. */
+  /** The clinic's lean value: the contact lists', and the one that screens open with. */
   readonly lean: MeasureId;
-  /** The value that screens open with. */
-  readonly lead: MeasureId;
   /** What stops, holds or only notes a value under the settings. */
   readonly guards: (id: AnyMeasureId) => Guards;
   readonly summary: CohortSummary;
