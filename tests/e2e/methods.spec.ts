@@ -84,6 +84,34 @@ onDemo('energy is resting energy times a physical activity level that is typed i
   await expect(calculator).toContainText('REE × PAL: 3,044\u00A0kcal/d (active or moderately active)');
 });
 
+test('a calculated index is placed by the cut-offs of its own equation, and a clinic that does not offer one sees none', async ({
+  page,
+}) => {
+  await openScreen(page, '/methods/?entry=smi');
+  const calculator = page.getByRole('region', { name: 'Calculator' });
+  await calculator.getByLabel('Height, cm').fill('178');
+  await calculator.getByLabel('Resistance, Ω').fill('480');
+  await calculator.getByLabel('Age, years').fill('65');
+  await expect(calculator).not.toContainText('In the range');
+  await calculator.getByLabel('Sex coding').selectOption('M (men)');
+  await expect(calculator).toContainText(
+    'Janssen 2004, SMM/H²: In the range with moderate odds of physical disability',
+  );
+  await expect(calculator).toContainText('no diagnosis');
+  await calculator.getByLabel('Age, years').fill('45');
+  await expect(calculator).toContainText('No cut-off that is offered here was made for this value');
+  await openScreen(page, '/methods/?entry=smi-janssen-2004');
+  await page.getByLabel('Offered in this clinic').uncheck();
+  await signAs(page, 'MR');
+  await expect(page.getByText('Janssen 2004, SMM/H² is no longer offered. Undo brings it back.')).toBeVisible();
+  await openScreen(page, '/methods/?entry=smi');
+  await calculator.getByLabel('Height, cm').fill('178');
+  await calculator.getByLabel('Resistance, Ω').fill('480');
+  await calculator.getByLabel('Age, years').fill('65');
+  await calculator.getByLabel('Sex coding').selectOption('M (men)');
+  await expect(calculator).toContainText('No cut-off that is offered here was made for this value');
+});
+
 test('an equation from memory has to be switched on before it can be chosen; what it computes carries the mark; undo takes it back', async ({
   page,
 }) => {

@@ -10,6 +10,7 @@ import { citationLine } from '../../../lib/measures/citation';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { valueMark } from '../../_state/value-mark';
 import { useSession } from '../../_state/workspace-provider';
+import { EquationShare } from '../../_ui/equation-share';
 import { DataTable } from '../../_ui/data-table';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LinkedPoints } from '../../_ui/linked-points';
@@ -131,6 +132,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
           isMarked={(point) => String(point.clientKey) === pointed}
         />
       </div>
+      <EquationShare measure="ffmi" />
     </div>
   );
 };

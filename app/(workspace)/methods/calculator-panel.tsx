@@ -3,14 +3,20 @@
 import { useState } from 'react';
 import type { Ucum } from '../../../lib/core/units';
 import type { Equation } from '../../../lib/measures/equation';
+import { DEFAULT_CATALOGUE } from '../../../lib/measures/catalogue';
+import type { CutOffQuantity } from '../../../lib/measures/cut-offs/cut-off';
 import type { Expression } from '../../../lib/measures/expression';
+import type { InputId } from '../../../lib/measures/input-id';
 import { inputsForSex, inputsOf } from '../../../lib/measures/inputs-of';
 import { useFormatters, useMessages, usePreferences } from '../../_state/language-provider';
 import { UnitChoices } from '../../_ui/unit-choices';
-import { calculate, type Typed } from './calculator';
+import { calculate, typedNumber, type Typed } from './calculator';
 import { CalculatorFields } from './calculator-fields';
+import { CutOffAnswers } from './cut-off-answers';
 import { EnergyFields } from './energy-fields';
 import styles from './methods-screen.module.css';
+
+const BODY_MASS_INDEX = DEFAULT_CATALOGUE.measure('bmi').formula;
 
 interface CalculatorPanelProps {
   readonly name: string;
@@ -19,10 +25,12 @@ interface CalculatorPanelProps {
   readonly digits: number;
   /** Whose group is looked at. */
   readonly equation?: Equation;
+  /** The value's cut-offs are asked for with sex and age. */
+  readonly cutOffs?: CutOffQuantity;
 }
 
 /** Inputs with their units and the result as they are typed. */
-export const CalculatorPanel = ({ name, expression, unit, digits, equation }: CalculatorPanelProps) => {
+export const CalculatorPanel = ({ name, expression, unit, digits, equation, cutOffs }: CalculatorPanelProps) => {
   const words = useMessages().methodsEntries.calculator;
   const formatters = useFormatters();
   const { units } = usePreferences().preferences;
@@ -42,7 +50,7 @@ export const CalculatorPanel = ({ name, expression, unit, digits, equation }: Ca
       <p className="quiet small">{words.lead}</p>
       <div className={styles.fields}>
         <CalculatorFields
-          inputs={all}
+          inputs={cutOffs === undefined ? all : [...new Set<InputId>([...all, 'sex_male', 'age_years'])]}
           typed={typed}
           onType={(field, text) => {
             setTyped({ ...typed, [field]: text });
@@ -67,6 +75,16 @@ export const CalculatorPanel = ({ name, expression, unit, digits, equation }: Ca
       {value !== undefined && value < 0 ? <p>{words.outsideNegative}</p> : null}
       {found.outside.length === 0 ? null : (
         <p className={styles.note}>{words.outside({ what: found.outside.map((what) => outsideWord[what]) })}</p>
+      )}
+      {cutOffs === undefined || value === undefined ? null : (
+        <CutOffAnswers
+          quantity={cutOffs}
+          value={value}
+          sex={sex}
+          ageYears={typedNumber(typed.age_years)}
+          bmi={calculate(BODY_MASS_INDEX, inputsOf(BODY_MASS_INDEX), typed, units).value}
+          equationId={equation?.id}
+        />
       )}
       {isEnergy ? <EnergyFields resting={value} /> : null}
       <details>

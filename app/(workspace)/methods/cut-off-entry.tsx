@@ -1,12 +1,15 @@
 'use client';
 
 import { SI_UNITS, shownUnit } from '../../../lib/core/units';
-import { CUT_OFF_UNITS, type CutOff } from '../../../lib/measures/cut-offs/cut-off';
+import { CUT_OFF_UNITS, isCutOffInForceByDefault, type CutOff } from '../../../lib/measures/cut-offs/cut-off';
+import { offeredCutOffs } from '../../../lib/workspace/offered-methods';
 import { useMessages } from '../../_state/language-provider';
+import { useSession } from '../../_state/workspace-provider';
 import { CautionsList } from './cautions-list';
 import { CitationText } from './citation-text';
 import { FactList } from './fact-list';
 import styles from './methods-screen.module.css';
+import { OfferSwitch } from './offer-switch';
 import { PlainTable } from './plain-table';
 import { useClinicMethods } from './use-clinic-methods';
 
@@ -16,6 +19,7 @@ export const CutOffEntry = ({ cutOff }: { readonly cutOff: CutOff }) => {
   const words = messages.methodsEntries;
   const { cutOff: said, reference } = words;
   const { equations } = useClinicMethods();
+  const { settings } = useSession();
   const names = (cutOff.equationIds ?? []).map((id) => equations.find((equation) => equation.id === id)?.name ?? id);
   return (
     <>
@@ -30,8 +34,14 @@ export const CutOffEntry = ({ cutOff }: { readonly cutOff: CutOff }) => {
             [said.bound, cutOff.boundRule],
             [words.cautions, cutOff.cautions.length === 0 ? null : <CautionsList key="c" cautions={cutOff.cautions} />],
             [words.source, <CitationText key="s" citation={cutOff.citation} />],
-            [words.usedHere, words.usedNowhere],
           ]}
+        />
+        <OfferSwitch
+          kind="cutOffs"
+          id={cutOff.id}
+          name={cutOff.name}
+          byDefault={isCutOffInForceByDefault(cutOff)}
+          offered={offeredCutOffs(settings).some(({ id }) => id === cutOff.id)}
         />
         <p className="quiet">{said.note}</p>
       </section>

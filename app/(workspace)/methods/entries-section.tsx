@@ -31,16 +31,16 @@ export const EntriesSection = () => {
   const messages = useMessages();
   const words = messages.methodsEntries;
   const formatters = useFormatters();
-  const { cohort } = useSession();
+  const { cohort, settings } = useSession();
   const { methods, choices, equations } = useClinicMethods();
   const [{ about, checked }, setParams] = useQueryStates(listParams, { history: 'push', scroll: false });
   const all = useMemo(
     (): readonly EntryRow[] =>
       methodEntries(cohort.catalogue, equations, methods.ownReferences).map((entry) => ({
         entry,
-        used: entryUse(entry, cohort.catalogue, choices, methods),
+        used: entryUse(entry, cohort.catalogue, choices, settings),
       })),
-    [cohort, equations, choices, methods],
+    [cohort, equations, choices, methods, settings],
   );
   const rows = useMemo(
     () =>

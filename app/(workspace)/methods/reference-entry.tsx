@@ -1,11 +1,18 @@
 'use client';
 
-import type { OwnCohortReference, ReferenceSet } from '../../../lib/measures/references/reference-set';
+import {
+  isReferenceInForceByDefault,
+  type OwnCohortReference,
+  type ReferenceSet,
+} from '../../../lib/measures/references/reference-set';
+import { offeredReferences } from '../../../lib/workspace/offered-methods';
 import { useFormatters, useMessages } from '../../_state/language-provider';
+import { useSession } from '../../_state/workspace-provider';
 import { CautionsList } from './cautions-list';
 import { CitationText } from './citation-text';
 import { FactList } from './fact-list';
 import styles from './methods-screen.module.css';
+import { OfferSwitch } from './offer-switch';
 import { PlainTable } from './plain-table';
 import { percentileTable, strataTable } from './reference-strata';
 
@@ -13,6 +20,7 @@ import { percentileTable, strataTable } from './reference-strata';
 export const ReferenceEntry = ({ reference }: { readonly reference: ReferenceSet | OwnCohortReference }) => {
   const messages = useMessages();
   const formatters = useFormatters();
+  const { settings } = useSession();
   const words = messages.methodsEntries;
   const { reference: said } = words;
   const cautions = <CautionsList key="c" cautions={reference.cautions} />;
@@ -50,9 +58,17 @@ export const ReferenceEntry = ({ reference }: { readonly reference: ReferenceSet
             ],
             [words.cautions, reference.cautions.length === 0 ? null : cautions],
             [words.source, <CitationText key="s" citation={reference.citation} />],
-            [words.usedHere, words.usedNowhere],
           ]}
         />
+        {reference.verification === 'entered-by-clinic' ? null : (
+          <OfferSwitch
+            kind="references"
+            id={reference.id}
+            name={reference.name}
+            byDefault={isReferenceInForceByDefault(reference)}
+            offered={offeredReferences(settings).some(({ id }) => id === reference.id)}
+          />
+        )}
       </section>
       <div className="sheet">
         <PlainTable caption={said.strata} columns={table.columns} rows={table.rows} />

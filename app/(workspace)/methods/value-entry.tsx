@@ -1,5 +1,6 @@
 'use client';
 
+import { CUT_OFF_QUANTITIES } from '../../../lib/measures/cut-offs/cut-off';
 import type { Measure } from '../../../lib/measures/measure';
 import { useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
@@ -54,6 +55,7 @@ export const ValueEntry = ({ measure }: { readonly measure: Measure | undefined 
         ? words.usedDefined
         : words.usedByValue({ equation: measure.equation.name });
   const { equation } = measure;
+  const cutOffs = CUT_OFF_QUANTITIES.find((quantity) => quantity === measure.id);
   return (
     <>
       <div className={styles.columns}>
@@ -61,13 +63,14 @@ export const ValueEntry = ({ measure }: { readonly measure: Measure | undefined 
           <h2 id="formula-title">{words.formula}</h2>
           <Formula measure={measure} />
         </section>
-        {measure.recordedAs === undefined ? (
+        {measure.recordedAs === undefined || cutOffs !== undefined ? (
           <CalculatorPanel
             name={messages.measures[measure.id].name}
             expression={measure.formula}
             unit={measure.unit}
             digits={measure.decimals}
             {...(equation === undefined ? {} : { equation })}
+            {...(cutOffs === undefined ? {} : { cutOffs })}
           />
         ) : null}
       </div>

@@ -10,6 +10,7 @@ import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useFilter } from '../../_state/use-filter';
 import { useNamedMeasure } from '../../_state/use-named-measure';
 import { useSession } from '../../_state/workspace-provider';
+import { EquationShare } from '../../_ui/equation-share';
 import { DataTable } from '../../_ui/data-table';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LinkedPoints } from '../../_ui/linked-points';
@@ -93,6 +94,7 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
           isMarked={(row) => row.program === pointed}
         />
         <p className={styles.notes}>{words.countsNote}</p>
+        <EquationShare measure={filter.measure} />
       </div>
     </div>
   );

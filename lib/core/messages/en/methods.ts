@@ -32,6 +32,11 @@ export const methods = (f: Formatters) => ({
   },
   lead: (p: { equations: number; computed: number }) =>
     `${f.plural(p.computed, 'One quantity is', '# quantities are')} computed here, out of a catalogue of ${f.plural(p.equations, 'one equation', '# equations')}. Every number names its equation, for whom it was made, and how far the equation was checked.`,
+  share: {
+    inside: (p: { equation: string; inside: number; visits: number; excluded: boolean }) =>
+      `${f.number(p.inside)} of ${f.plural(p.visits, '# visit lies', '# visits lie')} inside the group that ${p.equation} was made for; the others are ${p.excluded ? 'left without a result' : 'marked or held'}.`,
+    more: 'What they miss, on Methods',
+  },
   needs: {
     title: 'Fat-free mass cannot be computed from this data: no visit holds what an equation needs.',
     body: 'Equations for impedance need weight, height, the measured resistance and reactance, and a sex coding F or M; vectors need height, resistance and reactance. No visit holds all of them. The catalogue below can be read, and its calculators work with numbers typed in.',

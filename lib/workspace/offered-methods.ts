@@ -1,0 +1,31 @@
+import type { Settings } from '../cohort/settings';
+import { isCutOffInForceByDefault, type CutOff } from '../measures/cut-offs/cut-off';
+import { PUBLISHED_CUT_OFFS } from '../measures/cut-offs/published-cut-offs';
+import { PUBLISHED_REFERENCES } from '../measures/references/published-references';
+import { isReferenceInForceByDefault, type ReferenceSet } from '../measures/references/reference-set';
+
+interface Switches {
+  readonly on: readonly string[];
+  readonly off: readonly string[];
+}
+
+const isOn = (id: string, byDefault: boolean, { on, off }: Switches): boolean =>
+  byDefault ? !off.includes(id) : on.includes(id);
+
+/** The cut-offs that the clinic offers: those read in a source for everybody, less those switched off, and those switched on. */
+export const offeredCutOffs = ({ methods }: Settings): readonly CutOff[] =>
+  PUBLISHED_CUT_OFFS.filter((cutOff) => isOn(cutOff.id, isCutOffInForceByDefault(cutOff), methods.cutOffs));
+
+/** The reference populations that the clinic offers: its own, and the published ones by the same rule. */
+export const offeredReferences = ({ methods }: Settings): readonly ReferenceSet[] => [
+  ...methods.ownReferences,
+  ...PUBLISHED_REFERENCES.filter((set) => isOn(set.id, isReferenceInForceByDefault(set), methods.references)),
+];
+
+/** The switches with one entry on or off; nothing is noted that is so by default. */
+export const switched = (switches: Switches, id: string, byDefault: boolean, wanted: boolean): Switches => {
+  const without = (ids: readonly string[]): readonly string[] => ids.filter((one) => one !== id);
+  const [on, off] = [without(switches.on), without(switches.off)];
+  if (wanted === byDefault) return { on, off };
+  return wanted ? { on: [...on, id], off } : { on, off: [...off, id] };
+};
