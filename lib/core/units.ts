@@ -14,6 +14,8 @@ export type Ucum =
   | 'L'
   | 'kcal/d'
   | 'a'
+  | 'nF'
+  | 'MJ'
   | 'm/s'
   | 's'
   | '1';
@@ -51,6 +53,8 @@ const SHOWN: Readonly<Record<Ucum, string>> = {
   L: 'L',
   'kcal/d': 'kcal/d',
   a: 'years',
+  nF: 'nF',
+  MJ: 'MJ',
   'm/s': 'm/s',
   s: 's',
   '1': '',

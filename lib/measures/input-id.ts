@@ -15,6 +15,8 @@ export const INPUT_IDS = [
   'waist_cm',
   'arm_cm',
   'calf_cm',
+  'fm_change_kg',
+  'ffm_change_kg',
 ] as const;
 
 /** `sex_male` is the equations' sex coding: 1 for M, 0 for F. */

@@ -87,7 +87,7 @@ onDemo('energy is resting energy times a physical activity level that is typed i
 test('a calculated index is placed by the cut-offs of its own equation, and a clinic that does not offer one sees none', async ({
   page,
 }) => {
-  await openScreen(page, '/methods/?entry=smi');
+  await openScreen(page, '/methods/?entry=value-smi');
   const calculator = page.getByRole('region', { name: 'Calculator' });
   await calculator.getByLabel('Height, cm').fill('178');
   await calculator.getByLabel('Resistance, Ω').fill('480');
@@ -100,11 +100,11 @@ test('a calculated index is placed by the cut-offs of its own equation, and a cl
   await expect(calculator).toContainText('no diagnosis');
   await calculator.getByLabel('Age, years').fill('45');
   await expect(calculator).toContainText('No cut-off that is offered here was made for this value');
-  await openScreen(page, '/methods/?entry=smi-janssen-2004');
+  await openScreen(page, '/methods/?entry=cut-off-smi-janssen-2004');
   await page.getByLabel('Offered in this clinic').uncheck();
   await signAs(page, 'MR');
   await expect(page.getByText('Janssen 2004, SMM/H² is no longer offered. Undo brings it back.')).toBeVisible();
-  await openScreen(page, '/methods/?entry=smi');
+  await openScreen(page, '/methods/?entry=value-smi');
   await calculator.getByLabel('Height, cm').fill('178');
   await calculator.getByLabel('Resistance, Ω').fill('480');
   await calculator.getByLabel('Age, years').fill('65');

@@ -26,6 +26,8 @@ const UNIT_OF = {
   waist_cm: 'cm',
   arm_cm: 'cm',
   calf_cm: 'cm',
+  fm_change_kg: 'kg',
+  ffm_change_kg: 'kg',
 } as const satisfies Readonly<Record<InputId, string>>;
 
 /** The unit in which a person types an input. */

@@ -39,7 +39,7 @@ export const CutOffAnswers = ({ quantity, value, sex, ageYears, bmi, equationId 
       <ul className={styles.cutOffs}>
         {found.map((cutOff) => (
           <li key={cutOff.id}>
-            <FilterLink href={`/methods/?entry=${cutOff.id}`}>{cutOff.name}</FilterLink>:{' '}
+            <FilterLink href={`/methods/?entry=cut-off-${cutOff.id}`}>{cutOff.name}</FilterLink>:{' '}
             {classify(cutOff, value, who)?.words ?? words.noInterval}
           </li>
         ))}

@@ -17,6 +17,8 @@ export const entryUse = (
   switch (entry.kind) {
     case 'value':
       return catalogue.follows(entry.measureId) ? 'followed' : 'no';
+    case 'formula':
+      return 'no';
     case 'equation':
       if (choices.some(({ chosen }) => chosen?.id === entry.equation.id)) return 'inForce';
       return settings.methods.switchedOn.includes(entry.equation.id) ? 'switchedOn' : 'no';

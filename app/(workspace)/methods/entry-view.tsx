@@ -7,6 +7,7 @@ import { Sentence } from '../../_ui/sentence';
 import { CutOffEntry } from './cut-off-entry';
 import { entryAbout, entryName } from './entry-words';
 import { EquationEntry } from './equation-entry';
+import { FormulaEntry } from './formula-entry';
 import { methodEntries, type MethodEntry } from './method-entries';
 import styles from './methods-screen.module.css';
 import { ReferenceEntry } from './reference-entry';
@@ -17,6 +18,8 @@ const EntryBody = ({ entry }: { readonly entry: MethodEntry }) => {
   switch (entry.kind) {
     case 'value':
       return <ValueEntry measure={entry.measure} />;
+    case 'formula':
+      return <FormulaEntry formula={entry.formula} />;
     case 'equation':
       return <EquationEntry equation={entry.equation} />;
     case 'reference':

@@ -10,6 +10,8 @@ export const entryName = (entry: MethodEntry, messages: Messages): string => {
   switch (entry.kind) {
     case 'value':
       return capital(messages.measures[entry.measureId].name);
+    case 'formula':
+      return entry.formula.name;
     case 'equation':
       return entry.equation.name;
     case 'reference':
@@ -23,6 +25,7 @@ export const entryName = (entry: MethodEntry, messages: Messages): string => {
 export const entryAbout = (entry: MethodEntry, messages: Messages): string => {
   switch (entry.kind) {
     case 'value':
+    case 'formula':
       return messages.methodsEntries.about[entry.about];
     case 'equation':
       return messages.methods.quantity[entry.equation.quantity];
@@ -58,6 +61,8 @@ export const entryGroup = (entry: MethodEntry, messages: Messages, f: Formatters
   switch (entry.kind) {
     case 'value':
       return entry.measure?.equation === undefined ? '' : groupWords(entry.measure.equation, messages, f);
+    case 'formula':
+      return '';
     case 'equation':
       return groupWords(entry.equation, messages, f);
     case 'reference':

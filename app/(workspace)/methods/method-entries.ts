@@ -3,6 +3,7 @@ import { citationLine, type Citation } from '../../../lib/measures/citation';
 import type { CutOff, CutOffQuantity } from '../../../lib/measures/cut-offs/cut-off';
 import { PUBLISHED_CUT_OFFS } from '../../../lib/measures/cut-offs/published-cut-offs';
 import type { Equation, Quantity } from '../../../lib/measures/equation';
+import { FORMULAS, type Formula } from '../../../lib/measures/formulas';
 import type { Measure } from '../../../lib/measures/measure';
 import { MEASURE_IDS, type MeasureId } from '../../../lib/measures/measure-id';
 import { OWN_COHORT_REFERENCE, PUBLISHED_REFERENCES } from '../../../lib/measures/references/published-references';
@@ -23,6 +24,7 @@ export type MethodEntry = {
   readonly status: ReferenceVerification;
 } & (
   | { readonly kind: 'value'; readonly measureId: MeasureId; readonly measure: Measure | undefined }
+  | { readonly kind: 'formula'; readonly formula: Formula }
   | { readonly kind: 'equation'; readonly equation: Equation }
   | { readonly kind: 'reference'; readonly reference: ReferenceSet | OwnCohortReference }
   | { readonly kind: 'cut-off'; readonly cutOff: CutOff }
@@ -107,13 +109,20 @@ const values = (catalogue: Catalogue): readonly MethodEntry[] =>
     };
   });
 
-/** Every entry: values, equations (published and the clinic's own), reference populations, cut-offs. */
+/** Every entry: values, formulas, equations (published and the clinic's own), reference populations, cut-offs. */
 export const methodEntries = (
   catalogue: Catalogue,
   equations: readonly Equation[],
   ownReferences: readonly ReferenceSet[] = [],
 ): readonly MethodEntry[] => [
   ...values(catalogue),
+  ...FORMULAS.map((formula): MethodEntry => ({
+    kind: 'formula',
+    id: `formula-${formula.id}`,
+    about: formula.about,
+    status: formula.verification,
+    formula,
+  })),
   ...equations.map((equation): MethodEntry => ({
     kind: 'equation',
     id: equation.id,
@@ -142,6 +151,8 @@ export const citationOf = (entry: MethodEntry): Citation | undefined => {
   switch (entry.kind) {
     case 'value':
       return entry.measure?.equation?.citation;
+    case 'formula':
+      return undefined;
     case 'equation':
       return entry.equation.citation;
     case 'reference':
@@ -155,6 +166,7 @@ export const citationOf = (entry: MethodEntry): Citation | undefined => {
 export const sourceOf = (entry: MethodEntry): string => {
   const citation = citationOf(entry);
   if (citation !== undefined) return citationLine(citation);
+  if (entry.kind === 'formula') return entry.formula.source === 'definition' ? '' : entry.formula.source;
   return entry.kind === 'value' && entry.measure !== undefined && entry.measure.source !== 'definition'
     ? entry.measure.source
     : '';

@@ -1,0 +1,42 @@
+'use client';
+
+import type { Formula } from '../../../lib/measures/formulas';
+import { useMessages } from '../../_state/language-provider';
+import { CalculatorPanel } from './calculator-panel';
+import { CautionsList } from './cautions-list';
+import { FactList } from './fact-list';
+import styles from './methods-screen.module.css';
+
+/** A quantity that no visit is followed by: its formula, source and a calculator. */
+export const FormulaEntry = ({ formula }: { readonly formula: Formula }) => {
+  const messages = useMessages();
+  const words = messages.methodsEntries;
+  const { cautions, source } = formula;
+  return (
+    <>
+      <div className={styles.columns}>
+        <section className={styles.block} aria-labelledby="formula-title">
+          <h2 id="formula-title">{words.formula}</h2>
+          <p className={styles.plainFormula}>{formula.notation}</p>
+        </section>
+        <CalculatorPanel
+          name={formula.name}
+          expression={formula.formula}
+          unit={formula.unit}
+          digits={formula.decimals}
+        />
+      </div>
+      <section className={styles.block} aria-labelledby="facts-title">
+        <h2 id="facts-title">{words.facts}</h2>
+        <FactList
+          facts={[
+            [words.status, messages.methods.status[formula.verification]],
+            [words.source, source === 'definition' ? '' : source],
+            [words.cautions, cautions.length === 0 ? null : <CautionsList key="c" cautions={cautions} />],
+            [words.usedHere, words.usedByCalculator],
+          ]}
+        />
+      </section>
+    </>
+  );
+};

@@ -1,0 +1,152 @@
+import type { Ucum } from '../core/units';
+import type { Verification } from './equation';
+import { constant, difference, input, product, quotient, sum, type Expression } from './expression';
+
+/** A quantity of the trade that no visit is followed by: a formula with its source, for the calculator and the list. */
+export interface Formula {
+  readonly id: string;
+  readonly name: string;
+  readonly about: 'electrical' | 'muscle' | 'water' | 'fat-free' | 'energy';
+  readonly unit: Ucum;
+  readonly decimals: number;
+  readonly formula: Expression;
+  readonly notation: string;
+  readonly source: string;
+  readonly verification: Verification;
+  readonly cautions: readonly string[];
+}
+
+const resistance = input('r_ohm');
+const reactance = input('xc_ohm');
+const squares = sum(product(resistance, resistance), product(reactance, reactance));
+const percent = (part: Expression, of: Expression): Expression => product(constant(100), quotient(part, of));
+
+const HALL = 'Hall KD. Int J Obes 2008;32:573–576';
+
+/** Quantities from methods of the trade beside the values that are followed. */
+export const FORMULAS: readonly Formula[] = [
+  {
+    id: 'reactance-index',
+    name: 'Reactance index',
+    about: 'electrical',
+    unit: 'cm2/Ohm',
+    decimals: 1,
+    formula: quotient(product(input('height_cm'), input('height_cm')), reactance),
+    notation: 'H² / Xc',
+    source: 'used by Lukaski & Bolonchuk 1988 for extracellular water',
+    verification: 'read-in-secondary-text',
+    cautions: [],
+  },
+  {
+    id: 'parallel-resistance',
+    name: 'Parallel resistance',
+    about: 'electrical',
+    unit: 'Ohm',
+    decimals: 1,
+    formula: sum(resistance, quotient(product(reactance, reactance), resistance)),
+    notation: 'R + Xc² / R',
+    source: 'algebra of a series and a parallel circuit',
+    verification: 'definition',
+    cautions: [],
+  },
+  {
+    id: 'parallel-reactance',
+    name: 'Parallel reactance',
+    about: 'electrical',
+    unit: 'Ohm',
+    decimals: 1,
+    formula: sum(reactance, quotient(product(resistance, resistance), reactance)),
+    notation: 'Xc + R² / Xc',
+    source: 'algebra of a series and a parallel circuit',
+    verification: 'definition',
+    cautions: [],
+  },
+  {
+    id: 'parallel-capacitance',
+    name: 'Parallel capacitance at 50 kHz',
+    about: 'electrical',
+    unit: 'nF',
+    decimals: 4,
+    formula: quotient(product(constant(1e9), reactance), product(constant(2 * Math.PI * 50_000), squares)),
+    notation: 'Xc / (2π·f·(R² + Xc²)), f = 50 kHz',
+    source: 'algebra of a series and a parallel circuit',
+    verification: 'definition',
+    cautions: [],
+  },
+  {
+    id: 'intracellular-water',
+    name: 'Intracellular water',
+    about: 'water',
+    unit: 'L',
+    decimals: 1,
+    formula: difference(input('tbw_l'), input('ecw_l')),
+    notation: 'TBW − ECW',
+    source: 'definition, read in a compendium that quotes Lukaski & Bolonchuk',
+    verification: 'read-in-secondary-text',
+    cautions: ['Both must come from one method: the error of a difference is larger than that of either.'],
+  },
+  {
+    id: 'extracellular-share',
+    name: 'Extracellular share of body water',
+    about: 'water',
+    unit: '%',
+    decimals: 1,
+    formula: percent(input('ecw_l'), input('tbw_l')),
+    notation: '100·ECW / TBW',
+    source: 'definition, read in a compendium that quotes Lukaski & Bolonchuk',
+    verification: 'read-in-secondary-text',
+    cautions: ['Both must come from one method.'],
+  },
+  {
+    id: 'water-from-fat-free-mass',
+    name: 'Total body water from fat-free mass',
+    about: 'water',
+    unit: 'L',
+    decimals: 1,
+    formula: product(constant(0.73), input('ffm_kg')),
+    notation: '0.73·FFM',
+    source: 'Pace N, Rathbun EN 1945 (0.730), quoted in a later table; 0.73 is used in a DXA comparison that was read',
+    verification: 'read-in-secondary-text',
+    cautions: ['Hydration differs between people and with illness: oedema, dialysis and growth break the constant.'],
+  },
+  {
+    id: 'muscle-share',
+    name: 'Skeletal muscle share of weight',
+    about: 'muscle',
+    unit: '%',
+    decimals: 1,
+    formula: percent(input('smm_kg'), input('weight_kg')),
+    notation: '100·SMM / W',
+    source: 'definition',
+    verification: 'definition',
+    cautions: [],
+  },
+  {
+    id: 'tissue-energy',
+    name: 'Energy content of a change of tissue',
+    about: 'energy',
+    unit: 'MJ',
+    decimals: 1,
+    formula: sum(product(constant(39.5), input('fm_change_kg')), product(constant(7.6), input('ffm_change_kg'))),
+    notation: '39.5·ΔFM + 7.6·ΔFFM',
+    source: HALL,
+    verification: 'read-in-secondary-text',
+    cautions: [
+      'The energy of tissue that was lost or gained, not what a person ate or spent. A lean change by impedance can be water, which holds none.',
+    ],
+  },
+  {
+    id: 'forbes-share',
+    name: 'Expected lean share of a small weight change',
+    about: 'energy',
+    unit: '%',
+    decimals: 1,
+    formula: percent(constant(10.4), sum(constant(10.4), input('fm_kg'))),
+    notation: '100·10.4 / (10.4 + FM)',
+    source: 'Forbes’ curve, quoted in later texts (Forbes GB. Nutr Rev 1987;45:225–231, citation from memory)',
+    verification: 'read-in-secondary-text',
+    cautions: [
+      'A curve over people for small changes without special diet or exercise: no limit and no goal for one person.',
+    ],
+  },
+];

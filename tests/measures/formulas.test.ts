@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { energyOfTissueChange, forbesFraction } from '../../lib/measures/energy';
+import { evaluate } from '../../lib/measures/evaluate';
+import { FORMULAS } from '../../lib/measures/formulas';
+import type { Inputs } from '../../lib/measures/input-id';
+
+const value = (id: string, inputs: Inputs): number | undefined => {
+  const found = FORMULAS.find((formula) => formula.id === id);
+  if (found === undefined) throw new Error(`no formula ${id}`);
+  return evaluate(found.formula, inputs);
+};
+
+// Two invented subjects; the expected values are arithmetic of the formulas, worked out outside this code.
+const M: Inputs = { height_cm: 178, r_ohm: 480, xc_ohm: 52, weight_kg: 80 };
+const F: Inputs = { height_cm: 165, r_ohm: 580, xc_ohm: 55, weight_kg: 65 };
+
+describe('formulas beside the values that are followed', () => {
+  test.each([
+    ['parallel-resistance', 485.6333, 585.2155],
+    ['parallel-reactance', 4482.7692, 6171.3636],
+    ['parallel-capacitance', 0.7101, 0.5158],
+  ])('%s of a series circuit is %d and %d', (id, male, female) => {
+    expect(value(id, M)).toBeCloseTo(male, 4);
+    expect(value(id, F)).toBeCloseTo(female, 4);
+  });
+
+  test('skeletal muscle of 32.5563 kg is 40.6954 % of 80 kg', () => {
+    expect(value('muscle-share', { smm_kg: 32.5563, weight_kg: 80 })).toBeCloseTo(40.6954, 4);
+  });
+
+  test('four kilograms of fat and one of lean tissue hold 165.6 MJ, as the function says', () => {
+    expect(value('tissue-energy', { fm_change_kg: -4, ffm_change_kg: -1 })).toBeCloseTo(-165.6, 10);
+    expect(value('tissue-energy', { fm_change_kg: -4, ffm_change_kg: -1 })).toBeCloseTo(
+      energyOfTissueChange(-4, -1),
+      10,
+    );
+  });
+
+  test.each([
+    [10, 0.5098],
+    [20, 0.3421],
+    [30, 0.2574],
+    [40, 0.2063],
+  ])('at %d kg of fat the lean share of a small change is %d', (fat, share) => {
+    expect(value('forbes-share', { fm_kg: fat })).toBeCloseTo(100 * share, 2);
+    expect(value('forbes-share', { fm_kg: fat })).toBeCloseTo(100 * (forbesFraction(fat) ?? Number.NaN), 10);
+  });
+
+  test('water: the inner part is the rest, a share needs a whole', () => {
+    expect(value('intracellular-water', { tbw_l: 40, ecw_l: 17 })).toBe(23);
+    expect(value('extracellular-share', { tbw_l: 40, ecw_l: 17 })).toBe(42.5);
+    expect(value('extracellular-share', { tbw_l: 0, ecw_l: 17 })).toBeUndefined();
+    expect(value('water-from-fat-free-mass', { ffm_kg: 59.5573 })).toBeCloseTo(43.4768, 4);
+  });
+
+  test('each has an id of its own, a name, a notation and a source', () => {
+    expect(new Set(FORMULAS.map(({ id }) => id)).size).toBe(FORMULAS.length);
+    for (const { name, notation, source } of FORMULAS)
+      expect([name, notation, source].every((text) => text !== '')).toBe(true);
+  });
+});
