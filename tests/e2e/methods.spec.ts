@@ -101,7 +101,7 @@ test('a calculated index is placed by the cut-offs of its own equation, and a cl
   await calculator.getByLabel('Age, years').fill('45');
   await expect(calculator).toContainText('No cut-off that is offered here was made for this value');
   await openScreen(page, '/methods/?entry=cut-off-smi-janssen-2004');
-  await page.getByLabel('Offered in this clinic').uncheck();
+  await page.getByLabel('Offered in this clinic').click();
   await signAs(page, 'MR');
   await expect(page.getByText('Janssen 2004, SMM/H² is no longer offered. Undo brings it back.')).toBeVisible();
   await openScreen(page, '/methods/?entry=value-smi');
