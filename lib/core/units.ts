@@ -32,6 +32,9 @@ export const SI_UNITS: UnitPreference = { mass: 'kg', length: 'cm', energy: 'kca
 /** Pounds in a kilogram: 1 lb = 0.45359237 kg exactly (international yard and pound agreement, 1959). */
 const POUNDS_PER_KILOGRAM = 1 / 0.45359237;
 
+/** kJ in one kcal (thermochemical calorie, by definition). */
+export const KILOJOULES_PER_KILOCALORIE = 4.184;
+
 /** How a unit is shown: the label that stands in a header or behind a number, and the factor from the UCUM unit. */
 export interface ShownUnit {
   readonly label: string;
@@ -67,6 +70,10 @@ const SHOWN: Readonly<Record<Ucum, string>> = {
 export const shownUnit = (unit: Ucum, preference: UnitPreference): ShownUnit => {
   if (unit === 'kg' && preference.mass === 'lb') return { label: 'lb', factor: POUNDS_PER_KILOGRAM };
   if (unit === 'cm' && preference.length === 'ft-in') return { label: 'in', factor: 1 / 2.54 };
-  if (unit === 'kcal/d' && preference.energy === 'kJ') return { label: 'kJ/d', factor: 4.184 };
+  if (unit === 'kcal/d' && preference.energy === 'kJ') return { label: 'kJ/d', factor: KILOJOULES_PER_KILOCALORIE };
+  if (unit === 'MJ')
+    return preference.energy === 'kJ'
+      ? { label: 'kJ', factor: 1000 }
+      : { label: 'kcal', factor: 1000 / KILOJOULES_PER_KILOCALORIE };
   return { label: SHOWN[unit], factor: 1 };
 };

@@ -1,3 +1,4 @@
+import { KILOJOULES_PER_KILOCALORIE } from '../core/units';
 import type { EquationUnit, Verification } from './equation';
 
 /** A figure with where it comes from and how far that was verified. */
@@ -6,9 +7,6 @@ export interface Sourced<T> {
   readonly source: string;
   readonly verification: Verification;
 }
-
-/** kJ in one kcal (thermochemical calorie, by definition). */
-export const KILOJOULES_PER_KILOCALORIE = 4.184;
 
 export type EnergyUnit = Extract<EquationUnit, 'kcal/d' | 'kJ/d' | 'MJ/d'>;
 
@@ -64,20 +62,9 @@ export const TISSUE_ENERGY: Sourced<{ readonly fat: number; readonly fatFree: nu
   verification: 'read-in-secondary-text',
 };
 
-/** Energy content in MJ of a change of fat and fat-free mass, both in kg: ΔE = 39.5·ΔFM + 7.6·ΔFFM. */
-export const energyOfTissueChange = (fatChange: number, fatFreeChange: number): number =>
-  TISSUE_ENERGY.value.fat * fatChange + TISSUE_ENERGY.value.fatFree * fatFreeChange;
-
 /** Forbes' constant in kg. */
 export const FORBES_CONSTANT: Sourced<number> = {
   value: 10.4,
   source: 'Forbes GB. Nutr Rev 1987;45:225–231, read in later texts (the citation is from memory)',
   verification: 'read-in-secondary-text',
 };
-
-/**
- * The part of a small change of weight that is fat-free mass, from the fat mass in kg: 10.4 / (10.4 + FM). Undefined for a
- * negative fat mass.
- */
-export const forbesFraction = (fatMass: number): number | undefined =>
-  fatMass < 0 ? undefined : FORBES_CONSTANT.value / (FORBES_CONSTANT.value + fatMass);

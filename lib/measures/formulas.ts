@@ -1,11 +1,14 @@
 import type { Ucum } from '../core/units';
+import { FORBES_CONSTANT, TISSUE_ENERGY } from './energy';
 import type { Verification } from './equation';
-import { constant, difference, input, product, quotient, sum, type Expression } from './expression';
+import { choose, constant, difference, input, product, quotient, sum, type Expression } from './expression';
 
 /** A quantity of the trade that no visit is followed by: a formula with its source, for the calculator and the list. */
 export interface Formula {
   readonly id: string;
   readonly name: string;
+  /** What stands before the sign of equality. */
+  readonly sign: string;
   readonly about: 'electrical' | 'muscle' | 'water' | 'fat-free' | 'energy';
   readonly unit: Ucum;
   readonly decimals: number;
@@ -21,13 +24,12 @@ const reactance = input('xc_ohm');
 const squares = sum(product(resistance, resistance), product(reactance, reactance));
 const percent = (part: Expression, of: Expression): Expression => product(constant(100), quotient(part, of));
 
-const HALL = 'Hall KD. Int J Obes 2008;32:573–576';
-
 /** Quantities from methods of the trade beside the values that are followed. */
 export const FORMULAS: readonly Formula[] = [
   {
     id: 'reactance-index',
     name: 'Reactance index',
+    sign: 'index',
     about: 'electrical',
     unit: 'cm2/Ohm',
     decimals: 1,
@@ -40,6 +42,7 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'parallel-resistance',
     name: 'Parallel resistance',
+    sign: 'Rp',
     about: 'electrical',
     unit: 'Ohm',
     decimals: 1,
@@ -52,6 +55,7 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'parallel-reactance',
     name: 'Parallel reactance',
+    sign: 'Xcp',
     about: 'electrical',
     unit: 'Ohm',
     decimals: 1,
@@ -64,11 +68,12 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'parallel-capacitance',
     name: 'Parallel capacitance at 50 kHz',
+    sign: 'C',
     about: 'electrical',
     unit: 'nF',
     decimals: 4,
     formula: quotient(product(constant(1e9), reactance), product(constant(2 * Math.PI * 50_000), squares)),
-    notation: 'Xc / (2π·f·(R² + Xc²)), f = 50 kHz',
+    notation: 'Xc / (2π·f·(R² + Xc²))',
     source: 'algebra of a series and a parallel circuit',
     verification: 'definition',
     cautions: [],
@@ -76,6 +81,7 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'intracellular-water',
     name: 'Intracellular water',
+    sign: 'ICW',
     about: 'water',
     unit: 'L',
     decimals: 1,
@@ -88,6 +94,7 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'extracellular-share',
     name: 'Extracellular share of body water',
+    sign: 'share',
     about: 'water',
     unit: '%',
     decimals: 1,
@@ -100,6 +107,7 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'water-from-fat-free-mass',
     name: 'Total body water from fat-free mass',
+    sign: 'TBW',
     about: 'water',
     unit: 'L',
     decimals: 1,
@@ -112,6 +120,7 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'muscle-share',
     name: 'Skeletal muscle share of weight',
+    sign: 'share',
     about: 'muscle',
     unit: '%',
     decimals: 1,
@@ -124,13 +133,17 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'tissue-energy',
     name: 'Energy content of a change of tissue',
+    sign: 'ΔE',
     about: 'energy',
     unit: 'MJ',
-    decimals: 1,
-    formula: sum(product(constant(39.5), input('fm_change_kg')), product(constant(7.6), input('ffm_change_kg'))),
+    decimals: 0,
+    formula: sum(
+      product(constant(TISSUE_ENERGY.value.fat), input('fm_change_kg')),
+      product(constant(TISSUE_ENERGY.value.fatFree), input('ffm_change_kg')),
+    ),
     notation: '39.5·ΔFM + 7.6·ΔFFM',
-    source: HALL,
-    verification: 'read-in-secondary-text',
+    source: TISSUE_ENERGY.source,
+    verification: TISSUE_ENERGY.verification,
     cautions: [
       'The energy of tissue that was lost or gained, not what a person ate or spent. A lean change by impedance can be water, which holds none.',
     ],
@@ -138,13 +151,17 @@ export const FORMULAS: readonly Formula[] = [
   {
     id: 'forbes-share',
     name: 'Expected lean share of a small weight change',
+    sign: 'share',
     about: 'energy',
     unit: '%',
     decimals: 1,
-    formula: percent(constant(10.4), sum(constant(10.4), input('fm_kg'))),
+    formula: choose({
+      when: [{ input: 'fm_kg', from: 0 }],
+      then: percent(constant(FORBES_CONSTANT.value), sum(constant(FORBES_CONSTANT.value), input('fm_kg'))),
+    }),
     notation: '100·10.4 / (10.4 + FM)',
-    source: 'Forbes’ curve, quoted in later texts (Forbes GB. Nutr Rev 1987;45:225–231, citation from memory)',
-    verification: 'read-in-secondary-text',
+    source: FORBES_CONSTANT.source,
+    verification: FORBES_CONSTANT.verification,
     cautions: [
       'A curve over people for small changes without special diet or exercise: no limit and no goal for one person.',
     ],

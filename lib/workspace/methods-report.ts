@@ -6,6 +6,7 @@ import { toBibtex } from '../export/bibtex';
 import { toCslJson } from '../export/csl-json';
 import { recordedInstrument } from '../export/methods/recorded-instrument';
 import { methodsParagraph, type MethodsParagraph } from '../export/methods-paragraph';
+import type { MeasureId } from '../measures/measure-id';
 import type { Session } from './workspace';
 
 /** What the cohort answered for the report. */
@@ -20,6 +21,9 @@ export interface MethodsReport extends MethodsParagraph {
   readonly bibtex: string;
   readonly cslJson: string;
 }
+
+/** What the screens of a report show: the weight, the vector, the indices and what they are made of. The filter's value joins them. */
+const REPORTED: readonly MeasureId[] = ['weight', 'r_h', 'xc_h', 'phase_angle', 'ffm', 'fm', 'ffmi', 'fmi'];
 
 /** The methods of the open clinic in sentences, with their references, under the filter. */
 export const methodsReport = (
@@ -38,7 +42,9 @@ export const methodsReport = (
       settings,
       summary: cohort.summary,
       instrument: recordedInstrument(ways),
-      reported: cohort.listed,
+      reported: REPORTED.filter((id) => cohort.catalogue.follows(id)).concat(
+        REPORTED.includes(filter.measure) ? [] : [filter.measure],
+      ),
       level: filter.level,
       comparable: filter.comparable,
       precision: cohort.precision(filter.level),

@@ -1,5 +1,6 @@
+import { FORMULAS } from '../../lib/measures/formulas';
 import { describe, expect, it } from 'vitest';
-import { equationSigns, notationSigns } from '../../app/(workspace)/methods/formula-signs';
+import { equationSigns, inCentimetres, notationSigns } from '../../app/(workspace)/methods/formula-signs';
 import { branchTree, equationTree, type MathTree } from '../../app/(workspace)/methods/formula-tree';
 import { notationTrees } from '../../app/(workspace)/methods/notation-tree';
 import { createFormatters } from '../../lib/core/formatters';
@@ -76,8 +77,18 @@ describe('a value’s notation as mathematics', () => {
     expect(computed.length).toBeGreaterThan(10);
     for (const { id, notation } of computed) expect(notationTrees(notation), id).toBeDefined();
   });
+  it('is there for every formula beside the followed values, each sign of it explained', () => {
+    for (const { id, notation } of FORMULAS) {
+      expect(notationTrees(notation), id).toBeDefined();
+      const explained = new Set(notationSigns(notation, true, words).map(({ sign }) => sign));
+      const unexplained = (notation.match(/[A-Za-zΔ]+/g) ?? []).filter((sign) => !explained.has(sign));
+      expect(unexplained, id).toEqual([]);
+    }
+  });
   it('takes the height in metres but where a value is made of centimetres', () => {
-    expect(notationSigns({ id: 'bmi', notation: 'W / H²' }, words).find(({ sign }) => sign === 'H')?.unit).toBe('m');
-    expect(notationSigns({ id: 'h2_r', notation: 'H² / R' }, words).find(({ sign }) => sign === 'H')?.unit).toBe('cm');
+    const heightOf = (id: 'bmi' | 'h2_r', notation: string) =>
+      notationSigns(notation, inCentimetres(id), words).find(({ sign }) => sign === 'H')?.unit;
+    expect(heightOf('bmi', 'W / H²')).toBe('m');
+    expect(heightOf('h2_r', 'H² / R')).toBe('cm');
   });
 });

@@ -92,11 +92,16 @@ describe('the equations to choose from', () => {
   it('are compared with the one in force, those from memory only where they are switched on or asked for', () => {
     const choice = choiceOf(DEFAULT_SETTINGS, 'ffm');
     expect(comparedWith(choice)?.id).toBe('ffm-kyle-2001');
-    const usual = othersOf(choice, [], false);
+    const no = { allFromMemory: false, forChildren: false };
+    const usual = othersOf(choice, [], no);
     expect(usual.map(({ id }) => id)).not.toContain('ffm-kyle-2001');
     expect(usual.every(({ verification }) => verification !== 'from-memory')).toBe(true);
-    expect(othersOf(choice, [FFM_SEGAL_1988.id], false)).toHaveLength(usual.length + 1);
-    expect(othersOf(choice, [], true)).toHaveLength(usual.length + choice.fromMemory.length);
+    expect(othersOf(choice, [FFM_SEGAL_1988.id], no)).toHaveLength(usual.length + 1);
+    expect(usual.every(({ population }) => (population.ageYears?.[1] ?? 99) >= 20)).toBe(true);
+    const withChildren = othersOf(choice, [], { ...no, forChildren: true });
+    expect(withChildren.map(({ id }) => id)).toEqual(expect.arrayContaining(['ffm-wang-2014', 'ffm-hofsteenge-2015']));
+    const all = othersOf(choice, [], { allFromMemory: true, forChildren: true });
+    expect(all).toHaveLength(withChildren.length + choice.fromMemory.length);
     expect(comparedWith(choiceOf(DEFAULT_SETTINGS, 'tbw'))?.quantity).toBe('tbw');
   });
 });

@@ -117,13 +117,23 @@ describe('the methods paragraph', () => {
     const text = partOf(paragraphOf(methodsInput()), 'error');
     expect(text).toContain('V = 2·s_b² + s_w²·(1/k₁ + 1/k₂)');
     expect(text).toContain('two-sided at 95 %');
-    expect(text).toContain(
-      'fat-free mass, LSC 1.9\u00A0kg (1.6 to 2.5\u00A0kg), precision error 0.7\u00A0kg, f 1.96, 41 degrees of freedom, 33 people',
-    );
+    expect(text).toContain('fat-free mass, LSC 1.9\u00A0kg (1.6 to 2.5\u00A0kg), precision error 0.7\u00A0kg');
+    expect(text).toContain('(each with f 1.96, 41 degrees of freedom, 33 people)');
     expect(text).not.toMatch(/provisional|earn nothing/u);
     const alone = paragraphOf(methodsInput({ reported: ['weight'], precision: [ownRow('weight', { within: 0 })] }));
-    expect(partOf(alone, 'error')).toContain('33 people, repeated readings earn nothing yet.');
+    expect(partOf(alone, 'error')).toContain('33 people, repeated readings earn nothing yet).');
     expect(partOf(alone, 'error')).toContain('twice the mean square between days');
+  });
+
+  test('says together what rests on the same study, and apart what does not', () => {
+    const input = methodsInput({
+      reported: ['weight', 'ffm', 'smm'],
+      precision: [ownRow('weight'), ownRow('ffm', { dfBetween: 20, clients: 12 }), ownRow('smm')],
+    });
+    const text = partOf(paragraphOf(input), 'error');
+    expect(text).toMatch(
+      /Own between-day error: weight, LSC [^;]*; skeletal muscle mass, LSC [^;]* \(each with f 1\.96, 41 degrees of freedom, 33 people\); fat-free mass, LSC [^;]* \(f 1\.96, 20 degrees of freedom, 12 people\)\./u,
+    );
   });
 
   test('says which errors are provisional, entered, published, a lower limit or none', () => {
@@ -139,9 +149,9 @@ describe('the methods paragraph', () => {
       ],
     });
     const text = partOf(paragraphOf(input), 'error');
-    expect(text).toMatch(/Own between-day error: weight, LSC [^;]*12 degrees of freedom, 11 people, provisional\./u);
+    expect(text).toMatch(/Own between-day error: weight, LSC [^;]*12 degrees of freedom, 11 people, provisional\)\./u);
     expect(text).toMatch(
-      /entered by the clinic, not estimated from these data: fat-free mass, LSC [^;]*25 degrees of freedom\./u,
+      /entered by the clinic, not estimated from these data: fat-free mass, LSC [^;]*25 degrees of freedom\)\./u,
     );
     expect(text).toMatch(
       /not this clinic’s own \[\d+\], SD 14\u00A0Ω \(12 people, 36 degrees of freedom\), provisional: resistance/u,
@@ -174,7 +184,10 @@ describe('the methods paragraph', () => {
     expect(withCount).toHaveLength(shares.length);
     const error = partOf(paragraphOf(input), 'error');
     expect(error.match(/, LSC /gu)).toHaveLength(3);
-    expect(error.match(/, LSC [^;.]*\.\d[^;]*\d+ degrees of freedom/gu)).toHaveLength(3);
+    // What is left when each study is taken with the thresholds before it holds no threshold.
+    const groups = error.split(/\([^()]*f \d\.\d\d, \d+ degrees of freedom[^()]*\)/u);
+    expect(groups.length).toBeGreaterThan(1);
+    expect(groups.at(-1)).not.toContain(', LSC ');
     expect(partOf(paragraphOf(input), 'statistics')).toContain('fat-free mass (n 4)');
   });
 

@@ -4,9 +4,7 @@ import {
   ACTIVITY_BANDS,
   activityBandOf,
   convertEnergy,
-  energyOfTissueChange,
   FORBES_CONSTANT,
-  forbesFraction,
   kilocaloriesIn,
   TISSUE_ENERGY,
   totalEnergyExpenditure,
@@ -73,39 +71,11 @@ describe('bands of physical activity', () => {
   });
 });
 
-describe('energy of a change of tissue', () => {
-  // Arithmetic of 39.5 MJ/kg of fat and 7.6 MJ/kg of fat-free tissue: −4 kg and −1 kg are −165.6 MJ or −39 579 kcal.
-  test('of four kilograms of fat and one of fat-free mass lost is 165.6 MJ', () => {
-    const change = energyOfTissueChange(-4, -1);
-    expect(change).toBeCloseTo(-165.6, 9);
-    expect(Math.round(convertEnergy(change, 'MJ/d', 'kcal/d'))).toBe(-39579);
-  });
-
-  test('differs when fat and fat-free mass are exchanged', () => {
-    expect(energyOfTissueChange(-1, -4)).toBeCloseTo(-69.9, 9);
-  });
-
+describe('energy of tissue', () => {
   test('is about 9440 kcal a kilogram of fat and 1816 of fat-free mass', () => {
     // Printed beside the values in MJ in later texts; the first is rounded to tens there.
     expect(Math.abs(convertEnergy(TISSUE_ENERGY.value.fat, 'MJ/d', 'kcal/d') - 9440)).toBeLessThan(5);
     expect(Math.round(convertEnergy(TISSUE_ENERGY.value.fatFree, 'MJ/d', 'kcal/d'))).toBe(1816);
-  });
-});
-
-describe('the fat-free part of a small change of weight', () => {
-  // Arithmetic of Forbes' 10.4 / (10.4 + FM).
-  test.each([
-    [10, '0.5098'],
-    [20, '0.3421'],
-    [30, '0.2574'],
-    [40, '0.2063'],
-  ])('at %s kg of fat is %s', (fat, part) => {
-    expect(forbesFraction(fat)?.toFixed(4)).toBe(part);
-  });
-
-  test('is all of it without fat, and unknown for a negative fat mass', () => {
-    expect(forbesFraction(0)).toBe(1);
-    expect(forbesFraction(-1)).toBeUndefined();
   });
 });
 

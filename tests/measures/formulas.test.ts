@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { energyOfTissueChange, forbesFraction } from '../../lib/measures/energy';
+import { convertEnergy } from '../../lib/measures/energy';
 import { evaluate } from '../../lib/measures/evaluate';
 import { FORMULAS } from '../../lib/measures/formulas';
 import type { Inputs } from '../../lib/measures/input-id';
@@ -28,22 +28,27 @@ describe('formulas beside the values that are followed', () => {
     expect(value('muscle-share', { smm_kg: 32.5563, weight_kg: 80 })).toBeCloseTo(40.6954, 4);
   });
 
-  test('four kilograms of fat and one of lean tissue hold 165.6 MJ, as the function says', () => {
-    expect(value('tissue-energy', { fm_change_kg: -4, ffm_change_kg: -1 })).toBeCloseTo(-165.6, 10);
-    expect(value('tissue-energy', { fm_change_kg: -4, ffm_change_kg: -1 })).toBeCloseTo(
-      energyOfTissueChange(-4, -1),
-      10,
-    );
+  // Arithmetic of 39.5 MJ/kg of fat and 7.6 MJ/kg of fat-free tissue: −4 kg and −1 kg are −165.6 MJ or −39 579 kcal.
+  test('four kilograms of fat and one of lean tissue lost hold 165.6 MJ, and other energy when exchanged', () => {
+    const change = value('tissue-energy', { fm_change_kg: -4, ffm_change_kg: -1 }) ?? Number.NaN;
+    expect(change).toBeCloseTo(-165.6, 9);
+    expect(Math.round(convertEnergy(change, 'MJ/d', 'kcal/d'))).toBe(-39579);
+    expect(value('tissue-energy', { fm_change_kg: -1, ffm_change_kg: -4 })).toBeCloseTo(-69.9, 9);
   });
 
+  // Arithmetic of Forbes' 10.4 / (10.4 + FM).
   test.each([
-    [10, 0.5098],
-    [20, 0.3421],
-    [30, 0.2574],
-    [40, 0.2063],
-  ])('at %d kg of fat the lean share of a small change is %d', (fat, share) => {
-    expect(value('forbes-share', { fm_kg: fat })).toBeCloseTo(100 * share, 2);
-    expect(value('forbes-share', { fm_kg: fat })).toBeCloseTo(100 * (forbesFraction(fat) ?? Number.NaN), 10);
+    [10, '0.5098'],
+    [20, '0.3421'],
+    [30, '0.2574'],
+    [40, '0.2063'],
+  ])('at %d kg of fat the lean share of a small change is %s', (fat, part) => {
+    expect(((value('forbes-share', { fm_kg: fat }) ?? Number.NaN) / 100).toFixed(4)).toBe(part);
+  });
+
+  test('the lean share is all of it without fat, and unknown for a negative fat mass', () => {
+    expect(value('forbes-share', { fm_kg: 0 })).toBe(100);
+    expect(value('forbes-share', { fm_kg: -1 })).toBeUndefined();
   });
 
   test('water: the inner part is the rest, a share needs a whole', () => {

@@ -16,7 +16,7 @@ import { LabelledSelect } from '../../_ui/labelled-select';
 import { Empty } from '../../_ui/states';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { useOpenPath } from '../../_ui/use-open-path';
-import { compareColumns, comparedWith, compareFigure, compareFinding, othersOf } from './compare-view';
+import { compareColumns, comparedWith, compareFigure, compareFinding, hasForChildren, othersOf } from './compare-view';
 import { MethodsSection } from './methods-section';
 import styles from './methods-screen.module.css';
 import { SectionAnswer } from './section-answer';
@@ -91,10 +91,11 @@ export const CompareSection = () => {
   const { compare: words, quantity: named } = useMessages().methods;
   const { choices, methods } = useClinicMethods();
   const [quantity, setQuantity] = useQueryState('compare', parseAsStringLiteral(QUANTITIES).withDefault('ffm'));
-  const [withAll, setWithAll] = useState(false);
+  const [allFromMemory, setAllFromMemory] = useState(false);
+  const [forChildren, setForChildren] = useState(false);
   const choice = choices.find((one) => one.quantity === quantity);
   const against = choice === undefined ? undefined : comparedWith(choice);
-  const others = choice === undefined ? [] : othersOf(choice, methods.switchedOn, withAll);
+  const others = choice === undefined ? [] : othersOf(choice, methods.switchedOn, { allFromMemory, forChildren });
   return (
     <MethodsSection id="compare" lead={words.lead}>
       <div className={`${styles.fields ?? ''} no-print`}>
@@ -104,7 +105,10 @@ export const CompareSection = () => {
           options={QUANTITIES.map((value) => ({ value, label: named[value] }))}
           onChange={(value) => void setQuantity(value)}
         />
-        <Check label={words.fromMemory} checked={withAll} onChange={setWithAll} />
+        <Check label={words.fromMemory} checked={allFromMemory} onChange={setAllFromMemory} />
+        {choice !== undefined && hasForChildren(choice) ? (
+          <Check label={words.forChildren} checked={forChildren} onChange={setForChildren} />
+        ) : null}
       </div>
       {choice?.chosen === null && against !== undefined ? <p>{words.noneInForce({ name: against.name })}</p> : null}
       {against === undefined || others.length === 0 ? (

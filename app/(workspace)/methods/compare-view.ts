@@ -13,15 +13,27 @@ type Words = Messages['methods'];
 export const comparedWith = (choice: MethodChoice): Equation | undefined =>
   choice.chosen ?? choice.read[0] ?? choice.own[0];
 
-/** The others of a quantity: those that may be chosen here; with all from memory where that is asked for. */
+/** From this age on nobody of an equation's group is a child or an adolescent. */
+const GROWN_UP = 20;
+
+const isForChildren = ({ population: { ageYears } }: Equation): boolean =>
+  ageYears !== undefined && ageYears[1] < GROWN_UP;
+
+/** Whether a quantity has equations that were made for children and adolescents alone. */
+export const hasForChildren = (choice: MethodChoice): boolean =>
+  [...choice.read, ...choice.own, ...choice.fromMemory].some(isForChildren);
+
+/** The others of a quantity: those that may be chosen here; all from memory and those for children where that is asked for. */
 export const othersOf = (
   choice: MethodChoice,
   switchedOn: readonly string[],
-  withAllFromMemory: boolean,
+  also: { readonly allFromMemory: boolean; readonly forChildren: boolean },
 ): readonly Equation[] => {
   const against = comparedWith(choice);
-  const fromMemory = choice.fromMemory.filter(({ id }) => withAllFromMemory || switchedOn.includes(id));
-  return [...choice.read, ...choice.own, ...fromMemory].filter(({ id }) => id !== against?.id);
+  const fromMemory = choice.fromMemory.filter(({ id }) => also.allFromMemory || switchedOn.includes(id));
+  return [...choice.read, ...choice.own, ...fromMemory].filter(
+    (equation) => equation.id !== against?.id && (also.forChildren || !isForChildren(equation)),
+  );
 };
 
 const digitsOf = (equation: Equation): number => (commonUnit(equation) === 'kcal/d' ? 0 : 1);

@@ -10,7 +10,7 @@ import { CautionsList } from './cautions-list';
 import { CitationText } from './citation-text';
 import { fitWords, groupWords, measuredWords } from './entry-words';
 import { EquationFormula } from './equation-formula';
-import { FactList } from './fact-list';
+import { FactList } from '../../_ui/fact-list';
 import { SwitchOn } from './switch-on';
 import { useClinicMethods } from './use-clinic-methods';
 import styles from './methods-screen.module.css';

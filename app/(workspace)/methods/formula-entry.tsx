@@ -2,9 +2,11 @@
 
 import type { Formula } from '../../../lib/measures/formulas';
 import { useMessages } from '../../_state/language-provider';
+import { FactList } from '../../_ui/fact-list';
 import { CalculatorPanel } from './calculator-panel';
 import { CautionsList } from './cautions-list';
-import { FactList } from './fact-list';
+import { notationSigns } from './formula-signs';
+import { NotationFormula } from './notation-formula';
 import styles from './methods-screen.module.css';
 
 /** A quantity that no visit is followed by: its formula, source and a calculator. */
@@ -17,7 +19,11 @@ export const FormulaEntry = ({ formula }: { readonly formula: Formula }) => {
       <div className={styles.columns}>
         <section className={styles.block} aria-labelledby="formula-title">
           <h2 id="formula-title">{words.formula}</h2>
-          <p className={styles.plainFormula}>{formula.notation}</p>
+          <NotationFormula
+            sign={formula.sign}
+            notation={formula.notation}
+            signs={notationSigns(formula.notation, true, words.sign)}
+          />
         </section>
         <CalculatorPanel
           name={formula.name}

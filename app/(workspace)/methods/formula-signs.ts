@@ -52,12 +52,11 @@ export const equationSigns = (equation: Equation, words: Words): readonly Formul
   }));
 };
 
-/** Values whose notation takes the height in centimetres; the others take metres. */
-const HEIGHT_IN_CENTIMETRES: ReadonlySet<string> = new Set(['h2_r', 'waist_height', 'r_specific', 'xc_specific']);
+/** Whether a value's notation takes the height in centimetres; the others take metres. */
+export const inCentimetres = (id: Measure['id']): boolean =>
+  ['h2_r', 'waist_height', 'r_specific', 'xc_specific'].includes(id);
 
-const IN_NOTATION = ['R', 'Xc', 'H', 'W', 'FFM', 'FM', 'SMM', 'ASM', 'BMI', 'waist', 'arm', 'calf'] as const;
-
-const NOTATION_UNITS: Readonly<Record<(typeof IN_NOTATION)[number], string>> = {
+const NOTATION_UNITS = {
   R: 'Ω',
   Xc: 'Ω',
   H: 'm',
@@ -66,21 +65,27 @@ const NOTATION_UNITS: Readonly<Record<(typeof IN_NOTATION)[number], string>> = {
   FM: 'kg',
   SMM: 'kg',
   ASM: 'kg',
+  TBW: 'L',
+  ECW: 'L',
+  ΔFM: 'kg',
+  ΔFFM: 'kg',
+  f: '',
   BMI: 'kg/m²',
   waist: 'cm',
   arm: 'cm',
   calf: 'cm',
-};
+} as const;
 
-/** The signs of a value's notation. */
-export const notationSigns = (
-  { id, notation }: Pick<Measure, 'id' | 'notation'>,
-  words: Words,
-): readonly FormulaSign[] => {
-  const present = new Set(notation.match(/[A-Za-z]+/g) ?? []);
+type NotationSign = keyof typeof NOTATION_UNITS;
+
+const IN_NOTATION = Object.keys(NOTATION_UNITS) as readonly NotationSign[];
+
+/** The signs of a one-line notation. */
+export const notationSigns = (notation: string, heightInCentimetres: boolean, words: Words): readonly FormulaSign[] => {
+  const present = new Set(notation.match(/[A-Za-zΔ]+/g) ?? []);
   return IN_NOTATION.filter((sign) => present.has(sign)).map((sign) => ({
     sign,
     meaning: words[sign],
-    unit: sign === 'H' && HEIGHT_IN_CENTIMETRES.has(id) ? 'cm' : NOTATION_UNITS[sign],
+    unit: sign === 'H' && heightInCentimetres ? 'cm' : NOTATION_UNITS[sign],
   }));
 };

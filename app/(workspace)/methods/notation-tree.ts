@@ -1,6 +1,6 @@
 import { fraction, identifier, mathRow, numeral, operator, squared, type MathTree } from './formula-tree';
 
-const TOKEN = /\s*(\d+(?:\.\d+)?|√|[A-Za-zπ|][A-Za-z0-9|]*|[()²·/+−=,])/y;
+const TOKEN = /\s*(\d+(?:\.\d+)?|√|[A-Za-zπΔ|][A-Za-z0-9|]*|[()²·/+−=,])/y;
 
 const tokensOf = (notation: string): readonly string[] | undefined => {
   const tokens: string[] = [];
@@ -27,7 +27,7 @@ const readAtom = (reader: Reader): MathTree => {
     return inside;
   }
   if (/^\d/.test(token)) return numeral(token);
-  if (!/^[A-Za-zπ|]/.test(token)) throw new SyntaxError('no formula');
+  if (!/^[A-Za-zπΔ|]/.test(token)) throw new SyntaxError('no formula');
   const name = identifier(token);
   if (reader.peek() !== '(') return name;
   return mathRow(name, operator('('), readAtom(reader), operator(')'));

@@ -24,6 +24,11 @@ const Paragraph = ({ answers }: { readonly answers: MethodsAnswers }) => {
   );
   const name = `driftline-${words.fileName}-${session.dataVersion}`;
   const { length } = report.references;
+  const files = [
+    { label: words.text, ending: 'txt', mediaType: 'text/plain;charset=utf-8', text: report.text },
+    { label: words.bibtex, ending: 'bib', mediaType: 'application/x-bibtex', text: report.bibtex },
+    { label: words.csl, ending: 'json', mediaType: 'application/vnd.citationstyles.csl+json', text: report.cslJson },
+  ];
   return (
     <div className={`sheet ${styles.report ?? ''}`}>
       {report.parts.map(({ topic, heading, sentences }) => (
@@ -45,45 +50,18 @@ const Paragraph = ({ answers }: { readonly answers: MethodsAnswers }) => {
         </>
       )}
       <div className="row no-print">
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            saveFile(
-              'references',
-              { name: `${name}.txt`, mediaType: 'text/plain;charset=utf-8', text: report.text },
-              length,
-            );
-          }}
-        >
-          {words.text}
-        </button>
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            saveFile(
-              'references',
-              { name: `${name}.bib`, mediaType: 'application/x-bibtex', text: report.bibtex },
-              length,
-            );
-          }}
-        >
-          {words.bibtex}
-        </button>
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            saveFile(
-              'references',
-              { name: `${name}.json`, mediaType: 'application/vnd.citationstyles.csl+json', text: report.cslJson },
-              length,
-            );
-          }}
-        >
-          {words.csl}
-        </button>
+        {files.map(({ label, ending, mediaType, text }) => (
+          <button
+            key={ending}
+            type="button"
+            className="button"
+            onClick={() => {
+              saveFile('references', { name: `${name}.${ending}`, mediaType, text }, length);
+            }}
+          >
+            {label}
+          </button>
+        ))}
       </div>
     </div>
   );

@@ -10,7 +10,7 @@ import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
 import { CautionsList } from './cautions-list';
 import { CitationText } from './citation-text';
-import { FactList } from './fact-list';
+import { FactList } from '../../_ui/fact-list';
 import styles from './methods-screen.module.css';
 import { OfferSwitch } from './offer-switch';
 import { PlainTable } from './plain-table';

@@ -4,16 +4,13 @@ import { CUT_OFF_QUANTITIES } from '../../../lib/measures/cut-offs/cut-off';
 import type { Measure } from '../../../lib/measures/measure';
 import { useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
+import { FactList } from '../../_ui/fact-list';
 import { FilterLink } from '../../_ui/filter-link';
 import { CalculatorPanel } from './calculator-panel';
 import { EquationFormula } from './equation-formula';
-import { FactList } from './fact-list';
-import { notationSigns } from './formula-signs';
-import { MathFormula } from './math-formula';
-import { identifier, mathRow, operator } from './formula-tree';
+import { inCentimetres, notationSigns } from './formula-signs';
+import { NotationFormula } from './notation-formula';
 import styles from './methods-screen.module.css';
-import { notationTrees } from './notation-tree';
-import { SignList } from './sign-list';
 
 const isEquationItself = (measure: Measure): boolean =>
   measure.equation !== undefined && measure.id === measure.equation.quantity;
@@ -22,19 +19,13 @@ const Formula = ({ measure }: { readonly measure: Measure }) => {
   const { measures, methodsEntries: words } = useMessages();
   if (isEquationItself(measure) && measure.equation !== undefined)
     return <EquationFormula equation={measure.equation} />;
-  const trees = notationTrees(measure.notation);
-  if (measure.recordedAs !== undefined || trees === undefined) return <p>{measure.source}</p>;
-  const [first, ...others] = trees;
+  if (measure.recordedAs !== undefined) return <p>{measure.source}</p>;
   return (
-    <>
-      {first === undefined ? null : (
-        <MathFormula tree={mathRow(identifier(measures[measure.id].short), operator('='), first)} />
-      )}
-      {others.map((tree, place) => (
-        <MathFormula key={place} tree={tree} />
-      ))}
-      <SignList signs={notationSigns(measure, words.sign)} />
-    </>
+    <NotationFormula
+      sign={measures[measure.id].short}
+      notation={measure.notation}
+      signs={notationSigns(measure.notation, inCentimetres(measure.id), words.sign)}
+    />
   );
 };
 
@@ -43,7 +34,12 @@ export const ValueEntry = ({ measure }: { readonly measure: Measure | undefined 
   const messages = useMessages();
   const words = messages.methodsEntries;
   const { cohort } = useSession();
-  if (measure === undefined) return <p>{words.notFollowed}</p>;
+  if (measure === undefined)
+    return (
+      <p>
+        {words.notFollowed} <FilterLink href="/methods/#in-force">{words.chooseEquation}</FilterLink>
+      </p>
+    );
   const follows = cohort.catalogue.follows(measure.id);
   const used = !follows
     ? measure.equation === undefined

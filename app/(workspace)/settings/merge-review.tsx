@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { MergePreview } from '../../../lib/workspace/workspace';
 import { useMessages } from '../../_state/language-provider';
 import { useInstantWords } from '../../_state/use-instant-words';
-import { Facts } from './facts';
+import { FactList } from '../../_ui/fact-list';
 import { MergeConflict, type Side } from './merge-conflict';
 import styles from './settings-screen.module.css';
 
@@ -32,7 +32,7 @@ export const MergeReview = ({ preview, busy, onMerge, onLeave }: MergeReviewProp
       <p className="serif">
         <bdi>{words.lastWriter({ by: preview.lastWriter, when: instant.at(preview.writtenAt) })}</bdi>
       </p>
-      <Facts
+      <FactList
         facts={[
           [words.incoming, counts(preview.incoming)],
           [words.outgoing, counts(preview.outgoing)],

@@ -7,7 +7,7 @@ import { useKeepingSigns } from '../../_state/use-keeping-signs';
 import { useSession } from '../../_state/workspace-provider';
 import { ok } from '../../../lib/core/result';
 import { ActNote } from '../../_ui/act-note';
-import { Facts } from './facts';
+import { FactList } from '../../_ui/fact-list';
 import styles from './settings-screen.module.css';
 
 /** The room in this browser, whether it may clear the clinic, and what hints that it will. */
@@ -40,7 +40,7 @@ export const StorageFacts = () => {
   };
   return (
     <>
-      <Facts
+      <FactList
         facts={[
           [words.room, used],
           [words.persisted, persisted ? words.isPersisted : words.notPersisted],

@@ -11,25 +11,35 @@ const degreesOf = ({ tier, outsideDf, dfBetween, dfWithin }: PrecisionRow): numb
 
 const earnsNothing = ({ tier, within }: PrecisionRow): boolean => tier <= 2 && within === 0;
 
-const rowWords = (row: PrecisionRow, { catalogue }: MethodsInput, words: MethodsWords): readonly string[] => {
-  const { name, unit, decimals } = catalogue.measure(row.measure);
-  if (row.perHeight === true) return [words.byHeight({ name })];
-  if (row.lsc === null || row.pe === null || row.factor === null) return [];
-  return [
-    words.row({
-      name,
-      unit,
-      decimals,
-      lsc: row.lsc,
-      interval: row.lscInterval,
-      pe: row.pe,
-      factor: row.factor,
-      df: degreesOf(row),
-      people: row.tier === 3 || row.tier === 4 ? null : row.clients,
-      provisional: row.provisional && row.tier !== 4,
-      earnsNothing: earnsNothing(row),
-    }),
-  ];
+/** What rows rest on: those with the same are said together. */
+const basisOf = (row: PrecisionRow, factor: number) => ({
+  factor,
+  df: degreesOf(row),
+  people: row.tier === 3 || row.tier === 4 ? null : row.clients,
+  provisional: row.provisional && row.tier !== 4,
+  earnsNothing: earnsNothing(row),
+});
+
+const groupedWords = (
+  rows: readonly PrecisionRow[],
+  { catalogue }: MethodsInput,
+  words: MethodsWords,
+): readonly string[] => {
+  const byHeight: string[] = [];
+  const groups = new Map<string, { readonly basis: ReturnType<typeof basisOf>; readonly rows: string[] }>();
+  for (const row of rows) {
+    const { name, unit, decimals } = catalogue.measure(row.measure);
+    const { lsc, pe, factor, lscInterval: interval } = row;
+    if (row.perHeight === true) byHeight.push(words.byHeight({ name }));
+    else if (lsc !== null && pe !== null && factor !== null) {
+      const basis = basisOf(row, factor);
+      const key = JSON.stringify(basis);
+      const group = groups.get(key) ?? { basis, rows: [] };
+      groups.set(key, group);
+      group.rows.push(words.row({ name, unit, decimals, lsc, interval, pe }));
+    }
+  }
+  return [...[...groups.values()].map((group) => words.restingOn({ ...group.basis, rows: group.rows })), ...byHeight];
 };
 
 /** How the error of the reported values was determined, and how large a change must be. */
@@ -37,7 +47,11 @@ export const errorSentences = (input: MethodsInput, words: MethodsWords, cite: C
   const rows = reportedPrecision(input);
   if (rows.length === 0) return [words.noRows];
   const rowsOf = (...tiers: readonly Tier[]): readonly string[] =>
-    rows.filter(({ tier }) => tiers.includes(tier)).flatMap((row) => rowWords(row, input, words));
+    groupedWords(
+      rows.filter(({ tier }) => tiers.includes(tier)),
+      input,
+      words,
+    );
   const [own, entered, published, repositioning] = [rowsOf(1, 2), rowsOf(3), rowsOf(4), rowsOf(5)];
   const without = rows.filter(({ tier }) => tier === 6);
   const always = input.settings.errorSource.alwaysT;

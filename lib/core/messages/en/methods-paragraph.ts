@@ -144,25 +144,28 @@ export const methodsParagraph = (f: Formatters) => {
       lsc: number;
       interval: readonly [number, number] | null;
       pe: number;
+    }) => {
+      const size = (value: number): string => f.quantity(value, p.unit, p.decimals);
+      const range =
+        p.interval === null ? '' : ` (${f.value(p.interval[0], p.unit, p.decimals)} to ${size(p.interval[1])})`;
+      return `${p.name}, LSC ${size(p.lsc)}${range}, precision error ${size(p.pe)}`;
+    },
+    /** Rows that rest on the same study, and what they rest on. */
+    restingOn: (p: {
+      rows: readonly string[];
       factor: number;
       df: number;
       people: number | null;
       provisional: boolean;
       earnsNothing: boolean;
-    }) => {
-      const size = (value: number): string => f.quantity(value, p.unit, p.decimals);
-      const range =
-        p.interval === null ? '' : ` (${f.value(p.interval[0], p.unit, p.decimals)} to ${size(p.interval[1])})`;
-      return `${p.name}, LSC ${[
-        `${size(p.lsc)}${range}`,
-        `precision error ${size(p.pe)}`,
-        `f ${f.number(p.factor, 2)}`,
+    }) =>
+      `${p.rows.join('; ')} (${[
+        `${p.rows.length > 1 ? 'each with f' : 'f'} ${f.number(p.factor, 2)}`,
         f.plural(p.df, '# degree of freedom', '# degrees of freedom'),
         ...(p.people === null ? [] : [f.plural(p.people, '# person', '# people')]),
         ...(p.earnsNothing ? ['repeated readings earn nothing yet'] : []),
         ...(p.provisional ? ['provisional'] : []),
-      ].join(', ')}`;
-    },
+      ].join(', ')})`,
     byHeight: (p: { name: string }) => `${p.name}, the impedance’s threshold divided by each person’s height`,
     noRows: 'No measurement error was given for the values of this report.',
     pairs: (p: { value: string; admitted: number; all: number }) =>

@@ -143,6 +143,7 @@ export const methods = (f: Formatters) => ({
     lead: 'What other equations would say of the same people. Each difference is the other equation minus the one in force, at each person’s latest visit.',
     quantity: 'Quantity',
     fromMemory: 'Also equations from memory, for comparison only',
+    forChildren: 'Also equations made for children and adolescents',
     noOthers: 'The catalogue holds no other equation of this quantity that may be used here.',
     noneInForce: (p: { name: string }) => `None is in force for this quantity; compared with ${p.name}.`,
     noValues: 'No visit under these filters holds what these equations need.',

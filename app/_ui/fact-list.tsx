@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import styles from './methods-screen.module.css';
+import styles from './fact-list.module.css';
 
 /** Terms and what is true of them; those without anything are left out. */
 export const FactList = ({ facts }: { readonly facts: readonly (readonly [string, ReactNode])[] }) => (
