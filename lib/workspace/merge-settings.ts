@@ -1,4 +1,5 @@
 import { settingsSchema, type Answer, type Settings } from '../cohort/settings';
+import { mergeMethods } from './merge-methods';
 import { mergeList, mergeValue, type MergeWork } from './three-way';
 
 /** What an answer is about, without what was answered. */
@@ -32,10 +33,11 @@ const LIST_KEYS: { readonly [Key in ListKey]: (item: Settings[Key][number]) => s
 
 const isList = (key: string): key is ListKey => Object.hasOwn(LIST_KEYS, key);
 
-/** Settings out of three, key by key: programs by name, rules by id, answers by what they are about, procedures as a set. */
+/** Settings out of three, key by key: programs by name, rules by id, answers by what they are about, procedures as a set, methods part by part. */
 export const mergeSettings = (work: MergeWork, base: Settings, mine: Settings, theirs: Settings): Settings => {
   const keys = new Set([...Object.keys(mine), ...Object.keys(theirs)]) as ReadonlySet<keyof Settings>;
   const merged = [...keys].map((key): readonly [string, unknown] => {
+    if (key === 'methods') return [key, mergeMethods(work, base.methods, mine.methods, theirs.methods)];
     const path = `settings.${key}`;
     if (!isList(key)) return [key, mergeValue<unknown>(work, path, base[key], mine[key], theirs[key])];
     const keyOf = LIST_KEYS[key] as (item: Item) => string;

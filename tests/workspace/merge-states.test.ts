@@ -21,6 +21,26 @@ const state = (more: Partial<ClinicState> = {}): ClinicState =>
 
 const settings = (more: Record<string, unknown>): Settings => settingsSchema.parse(more);
 
+const ownEquation = (id: string, version: number) => ({
+  id,
+  name: id,
+  quantity: 'tbw',
+  unit: 'L',
+  version,
+  branches: [{ intercept: 1, terms: [{ coefficient: 0.5, regressor: 'weight' }] }],
+  sexCoding: { M: 1, F: 0 },
+  population: { description: 'adults' },
+  posture: 'lying',
+  electrodePath: 'hand-to-foot',
+  frequencyKhz: 50,
+  referenceMethod: 'dilution',
+  fit: {},
+  citation: { id: 'a-2020', authors: ['A B'], year: 2020, title: 'A study', journal: 'A journal' },
+  verification: 'entered-by-clinic',
+  verificationNote: '',
+  cautions: [],
+});
+
 const note = (id: string, text: string) => ({ id, client: 'c', text, ...signed });
 
 const merged = (base: ClinicState, mine: ClinicState, theirs: ClinicState): ClinicState => {
@@ -51,6 +71,50 @@ describe('what only one side changed', () => {
     const both = merged(base, mine, theirs);
     expect(both.notes.map(({ id }) => id)).toEqual(['n3']);
     expect(both.imports.map(({ id }) => id)).toEqual(['i1']);
+  });
+
+  test('methods go part by part: quantities, switches and each equation and reference of the clinic', () => {
+    const before = { equations: { asm: 'asm-old' }, switchedOn: ['one'], references: { on: ['r'], off: [] } };
+    const base = state({ settings: settings({ methods: before }) });
+    const mine = state({
+      settings: settings({
+        methods: {
+          ...before,
+          equations: { asm: 'asm-old', ree: null },
+          switchedOn: ['one', 'two'],
+          ownEquations: [ownEquation('own-mine', 1)],
+          references: { on: ['r'], off: ['s'] },
+        },
+      }),
+    });
+    const theirs = state({
+      settings: settings({
+        methods: {
+          ...before,
+          equations: { asm: null },
+          switchedOn: ['three'],
+          geometryCorrected: true,
+          ownEquations: [ownEquation('own-theirs', 1), ownEquation('own-theirs', 2)],
+          references: { on: [], off: [] },
+          cutOffs: { on: ['c'], off: [] },
+        },
+        outsideEquation: 'exclude',
+      }),
+    });
+    const both = merged(base, mine, theirs).settings;
+    expect(both.outsideEquation).toBe('exclude');
+    expect(both.methods.equations).toMatchObject({ asm: null, ree: null, ffm: 'ffm-kyle-2001' });
+    expect(both.methods).toMatchObject({
+      switchedOn: ['two', 'three'],
+      geometryCorrected: true,
+      references: { on: [], off: ['s'] },
+      cutOffs: { on: ['c'], off: [] },
+    });
+    expect(both.methods.ownEquations.map(({ id, version }) => `${id} ${String(version)}`)).toEqual([
+      'own-mine 1',
+      'own-theirs 1',
+      'own-theirs 2',
+    ]);
   });
 
   test('programs go by name, procedures are a set, answers go by what they are about', () => {

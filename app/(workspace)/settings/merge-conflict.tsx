@@ -9,8 +9,8 @@ export type Side = 'mine' | 'theirs';
 
 /** A place by its path: the name of its kind, the nearest that there is. */
 const placeOf = (path: string, places: Readonly<Record<string, string>>): string => {
-  const [first = '', second = ''] = path.split('.');
-  return places[`${first}.${second}`] ?? places[first] ?? first;
+  const [first = '', second = '', third = ''] = path.split('.');
+  return places[`${first}.${second}.${third}`] ?? places[`${first}.${second}`] ?? places[first] ?? first;
 };
 
 interface MergeConflictProps {
