@@ -2,6 +2,7 @@ import type { IsoDate } from '../core/iso-date';
 import type { Engine, Row } from '../engine/types';
 import { DEFAULT_RULES } from '../measures/default-rules';
 import type { CohortModel } from './model';
+import { outsidePath } from './sql/outside-equation-sql';
 import { ruleBit } from './rules-in-force';
 import type { Settings } from './settings';
 import type { CohortSummary, ConditionCoverage } from './types/cohort-summary';
@@ -50,7 +51,8 @@ export const summaryOf = async (
   const [totals] = await engine.query(`SELECT COUNT(*) AS visits, CAST(SUM(readings) AS INTEGER) AS readings,
   COUNT(DISTINCT client_key) AS clients, MIN(visit_date) AS first_visit,
   COUNT(*) FILTER (WHERE visit_date >= p.monday) AS since_monday,
-  COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(model.masks.no)} = 0 AND guards = 0) AS usable,
+  COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(model.masks.no)} = 0 AND guards = 0
+    AND NOT (${outsidePath(model.catalogue.measure(model.lean), 'visits')})) AS usable,
   COUNT(r_h) AS with_impedance,
   COUNT(*) FILTER (WHERE posture = 'standing') AS standing, COUNT(*) FILTER (WHERE posture = 'lying') AS lying
 FROM visits CROSS JOIN params AS p`);

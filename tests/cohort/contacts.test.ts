@@ -64,3 +64,14 @@ test('what the program lets expect is taken off first', async () => {
   };
   expect((await listsOf(light, '2025-05-20', expected)).talkTo).toEqual([]);
 });
+
+test('the values behind a listed client leave out those of another electrode path', async () => {
+  const rows = [
+    reading('a', '2025-01-06'),
+    reading('a', '2025-03-06', { electrode_path: 'foot-to-foot', r_ohm: '300.0' }),
+    reading('a', '2025-05-20', CELLS),
+  ];
+  const cohort = await cohortOf(engine, [...STUDY, ...rows], {}, { asOf: '2025-06-30' as IsoDate });
+  const [listed] = (await cohort.contacts(filterFor('ffm'))).talkTo;
+  expect(listed?.strip.map(({ date }) => date)).toEqual(['2025-01-06', '2025-05-20']);
+});

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { settingsSchema, type Settings } from '../../lib/cohort/settings';
+import type { IsoDate } from '../../lib/core/iso-date';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
 import type { Equation } from '../../lib/measures/equation';
@@ -166,6 +167,33 @@ describe('readings outside the group that an equation was made for', () => {
     const footed = await cohortOf(engine, rows, choosing({ ffm: 'ffm-taiwan-2015' }));
     const [own] = await footed.changes(filterFor('ffm'), 'baseline-latest');
     expect(own?.guard).not.toBe('stop');
+  });
+
+  test('are seen in one reading of several, whatever the others say', async () => {
+    const path = [{ electrode_path: 'hand-to-foot' }, { electrode_path: 'foot-to-foot' }];
+    const unsaid = [{ electrode_path: '' }, { electrode_path: 'foot-to-foot' }];
+    const posture = [{ posture: 'lying' }, { posture: 'standing' }];
+    const day = (client: string, date: string, both: readonly Cells[]): readonly Cells[] =>
+      both.map((cells, place) => reading(client, date, { reading: place + 1, ...cells }));
+    const cohort = await cohortOf(engine, [
+      ...[path, unsaid, posture].flatMap((both, place) => [
+        reading(`mixed-${String(place)}`, '2025-01-06'),
+        ...day(`mixed-${String(place)}`, '2025-06-06', both),
+      ]),
+    ]);
+    const changes = await cohort.changes(filterFor('ffm', { comparable: 'all' }), 'baseline-latest');
+    expect(changes.map(({ client, guard }) => [client, guard])).toEqual([
+      ['mixed-0', 'stop'],
+      ['mixed-1', 'stop'],
+      ['mixed-2', 'note'],
+    ]);
+    expect(changes[2]?.reasons).toContain('lying_equation_standing');
+  });
+
+  test('of another path are no usable visits of the week', async () => {
+    const rows = [reading('a', '2025-06-03'), reading('b', '2025-06-03', { electrode_path: 'foot-to-foot' })];
+    const { summary } = await cohortOf(engine, rows, {}, { asOf: '2025-06-04' as IsoDate });
+    expect([summary.visitsSinceMonday, summary.usableSinceMonday]).toEqual([2, 1]);
   });
 });
 

@@ -3,6 +3,7 @@ import { guardMask } from '../../measures/guard';
 import { isExported } from '../is-exported';
 import type { CohortModel } from '../model';
 import { changeRows } from './change-sql';
+import { outsidePath } from './outside-equation-sql';
 
 /** A client stands on a list for six weeks after the last visit. */
 const RECENT_DAYS = 42;
@@ -40,8 +41,12 @@ before AS (
   WHERE q.place = 1 GROUP BY q.client_key, q.to_no
 ),
 other AS (
-  SELECT c.client_key, c.to_no, c.from_no, CASE WHEN c.guards & ${stopped} <> 0 THEN 3 ELSE ${rank} END AS pair_rank
-  FROM pairs AS c WHERE c.purpose = 0 AND c.bases & ${String(1 << basis.index)} <> 0
+  SELECT c.client_key, c.to_no, c.from_no, CASE WHEN c.guards & ${stopped} <> 0
+    OR ${outsidePath(measure, 'a')} OR ${outsidePath(measure, 'b')} THEN 3 ELSE ${rank} END AS pair_rank
+  FROM pairs AS c
+  JOIN visits AS a ON a.client_key = c.client_key AND a.visit_no = c.from_no
+  JOIN visits AS b ON b.client_key = c.client_key AND b.visit_no = c.to_no
+  WHERE c.purpose = 0 AND c.bases & ${String(1 << basis.index)} <> 0
 )
 SELECT ${CHANGE_COLUMNS}, r.program_start, r.weight_to - r.weight_from AS weight_change,
   r.bare_to - r.bare_from AS bare_change, r.phase_to - r.phase_from AS phase_change,
@@ -71,6 +76,7 @@ JOIN baseline_grades AS g ON g.enrolment_no = e.enrolment_no AND g.visit_no = v.
 CROSS JOIN params AS p
 WHERE v.in_series = 1 AND v.${lean} IS NOT NULL AND v.visit_no >= e.baseline_no
   AND v.guards & ${String(guardMask(guards(catalogue.measure(lean)).stop))} = 0
+  AND NOT (${outsidePath(catalogue.measure(lean), 'v')})
   AND EXISTS (SELECT 1 FROM visits AS l WHERE l.client_key = v.client_key AND l.in_series = 1 AND l.visit_date >= p.as_of - ${String(RECENT_DAYS)})
 GROUP BY v.client_key, v.visit_date, v.visit_no, v.${lean}
 ORDER BY v.client_key, v.visit_date, v.visit_no`;

@@ -10,13 +10,15 @@ const path = (equation: Equation, visit: string): string =>
   [
     ...(equation.electrodePath === null
       ? []
-      : [`COALESCE(${visit}.electrode_path <> '${equation.electrodePath}', FALSE)`]),
+      : [
+          `COALESCE(${visit}.first_path <> '${equation.electrodePath}' OR ${visit}.last_path <> '${equation.electrodePath}', FALSE)`,
+        ]),
     ...(equation.frequencyKhz === null
       ? []
       : [`COALESCE(${visit}.frequency_khz <> ${doubleLiteral(equation.frequencyKhz)}, FALSE)`]),
   ].join(' OR ');
 
-/** SQL: whether a visit (an alias of `visits`) was measured on another path or frequency than the value's equation. */
+/** SQL: whether any reading of a visit (an alias of `visits`) was on another path or frequency than the value's equation. */
 export const outsidePath = ({ equation }: Measure, visit: string): string =>
   (equation === undefined ? '' : path(equation, visit)) || 'FALSE';
 
@@ -45,8 +47,6 @@ export const outsideConditions = (
       ? []
       : [{ code: 'sex_outside_equation' as const, when: `${visit}.sex <> '${population.sex}'` }]),
     ...(paths === '' ? [] : [{ code: 'not_the_equations_path' as const, when: paths }]),
-    ...(posture === 'lying'
-      ? [{ code: 'lying_equation_standing' as const, when: `${visit}.posture = 'standing'` }]
-      : []),
+    ...(posture === 'lying' ? [{ code: 'lying_equation_standing' as const, when: `${visit}.any_standing = 1` }] : []),
   ];
 };
