@@ -3,7 +3,7 @@ import { recordCutter } from '../formats/csv/record-cutter';
 import { referenceErrors as words } from '../core/messages/en/reference-errors';
 import { err, ok, type Result } from '../core/result';
 import { isReferenceComment } from './own-reference-comments';
-import { readNumber } from './read-number';
+import { PLAIN_NUMBER, readNumber } from './read-number';
 
 /** Where a cell is wrong, and why. */
 export interface CellFailure {
@@ -70,7 +70,10 @@ const valueOf = (column: string, text: string, decimal: '.' | ','): Result<unkno
     const sex = text.toUpperCase();
     return sex === 'F' || sex === 'M' ? ok(sex) : err(words.unknownSex(text));
   }
-  const number = readNumber(text, decimal);
+  // A mean of 6.123 is no thousands: only a count of people may have a thousands mark.
+  const signed = text.replace('\u2212', '-');
+  const plain = decimal === ',' && !signed.includes('.') ? signed.replace(',', '.') : signed;
+  const number = column === 'n' ? readNumber(text, decimal) : PLAIN_NUMBER.test(plain) ? plain : undefined;
   return number === undefined ? err(words.noNumber(text)) : ok(Number(number));
 };
 
@@ -104,7 +107,8 @@ const stratumOf = (
 
 /**
  * The table of a clinic's own reference: one line for each sex and age band, all of one kind. Lines that begin with # are
- * left out. A decimal comma is read where the separator is another character.
+ * left out. A decimal comma is read where the separator is another character, a decimal point everywhere; thousands marks
+ * in counts of people alone.
  */
 export const readReferenceLines = (text: string): Result<ReferenceLines, CellFailure> => {
   const table = text

@@ -6,6 +6,9 @@ import type { ReferenceSet } from '../measures/references/reference-set';
 import { isReferenceComment, readReferenceComments, type ReferenceComments } from './own-reference-comments';
 import { columnOfPlace, readReferenceLines, type OwnReferenceKind } from './own-reference-csv';
 
+/** Characters: thousands of strata. */
+const LARGEST = 500_000;
+
 const failure = (code: string, message: string, remedy: string): AppError => ({ code, message, remedy });
 
 const placeText = (path: readonly PropertyKey[]): string =>
@@ -127,10 +130,13 @@ const fromCsv = (name: string, text: string): Result<ReferenceSet, AppError> => 
  * r_fmi_ffmi; mean_phase_angle, sd_phase_angle (degrees). Lines `# key: value` above the header say name, population,
  * method, posture, electrode_path, frequency_khz, authors, year, journal, volume, pages, doi, caution and so on.
  *
- * Fails with `reference_empty`, `reference_not_json`, `reference_shape`, `reference_header`, `reference_cell`,
+ * Fails with `reference_too_large`, `reference_encoding`, `reference_empty`, `reference_not_json`, `reference_shape`, `reference_header`, `reference_cell`,
  * `reference_comment` or `reference_citation`; the message names the file, the line and column or the place in the JSON.
  */
 export const parseOwnReference = (name: string, text: string): Result<ReferenceSet, AppError> => {
+  if (text.length > LARGEST) return err(failure('reference_too_large', words.tooLarge(name), words.remedyTooLarge));
+  if (text.includes('\uFFFD'))
+    return err(failure('reference_encoding', words.notUnicode(name), words.remedyNotUnicode));
   const plain = text.replace(/^\uFEFF/, '');
   if (plain.trim() === '') return err(failure('reference_empty', words.empty(name), words.remedyEmpty));
   return /^\s*[[{]/.test(plain) ? fromJson(name, plain) : fromCsv(name, plain);

@@ -59,6 +59,10 @@ describe('a value’s notation as mathematics', () => {
     ['atan(Xc / R)', ['atan([Xc/R])']],
     ['100·FM / W', ['[100·FM/W]']],
     ['W − FFM', ['W−FFM']],
+    ['(2 + R)·Xc', ['(2+R)·Xc']],
+    ['Xc / (2π·f·(R² + Xc²))', ['[Xc/2π·f·(R^2+Xc^2)]']],
+    ['100·10.4 / (10.4 + FM)', ['[100·10.4/10.4+FM]']],
+    ['(R + Xc)²', ['(R+Xc)^2']],
     ['R · A / L, A = (2·arm² + waist²) / 4π, L = 1.1·H', ['[R·A/L]', 'A=[2·arm^2+waist^2/4π]', 'L=1.1·H']],
   ])('%s', (notation, expected) => {
     expect(notationTrees(notation)?.map(line)).toEqual(expected);

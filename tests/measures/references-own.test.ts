@@ -91,6 +91,25 @@ describe('a clinic’s own reference as CSV', () => {
     ]);
   });
 
+  test.each([
+    ['semicolons and decimal points', 'phase-angle;F;18;30;80;6.123;0.612'],
+    ['semicolons and decimal commas', 'phase-angle;F;18;30;80;6,123;0,612'],
+    ['tabs and decimal points', 'phase-angle;F;18;30;80;6.123;0.612'.replaceAll(';', '\t')],
+  ])('takes three decimals for decimals, not for thousands: %s', (how, line) => {
+    const mark = how.startsWith('tabs') ? '\t' : ';';
+    const [header = ''] = ANGLES.split('\n').slice(-4);
+    expect(read(`${COMMENTS}${header.replaceAll(';', mark)}\n${line}\n`).strata).toEqual([
+      { sex: 'F', ageFrom: 18, ageBelow: 30, n: 80, mean: 6.123, spread: { kind: 'sd', sd: 0.612 } },
+    ]);
+  });
+
+  test('refuses a mean whose mark may be a thousands mark, and reads a count of people with one', () => {
+    const header = VECTORS.split('\n').find((line) => line.startsWith('kind')) ?? '';
+    const { message } = failure(`${COMMENTS}${header}\nvector,F,18,60,100,"370,512",48,34,7.5,0.5\n`);
+    expect(message).toContain('column mean_r_h: “370,512” is not a number');
+    expect(read(`${COMMENTS}${header}\nvector,F,18,60,"1,234",370.5,48,34,7.5,0.5\n`).strata[0]?.n).toBe(1234);
+  });
+
   test('is read as a spreadsheet program writes it: quotation marks, empty cells, a byte order mark', () => {
     const saved = VECTORS.split('\n')
       .map((line) => (line.startsWith('#') ? `"${line}",,,,,,,,,` : line))
@@ -268,6 +287,18 @@ describe('a clinic’s own reference as JSON', () => {
   test('is never one of the catalogue', () => {
     for (const set of PUBLISHED_REFERENCES) expect(ownReferenceSchema.safeParse(set).success).toBe(false);
   });
+});
+
+test('a file that is far too large, or no UTF-8, is refused before it is looked at', () => {
+  const line = 'vector,F,18,60,100,370.5,48,34,7.5,0.51\n';
+  expect(failure(`${VECTORS}${line.repeat(20_000)}`).code).toBe('reference_too_large');
+  const latin = new TextDecoder().decode(Uint8Array.of(...new TextEncoder().encode(VECTORS), 0xe4));
+  expect(failure(latin).code).toBe('reference_encoding');
+});
+
+test('a correlation below zero may have a typographic minus sign', () => {
+  const set = read(VECTORS.replace('0.51', '−0.51')) as VectorReferenceSet;
+  expect(set.strata[0]?.r).toBe(-0.51);
 });
 
 test('whatever the file holds, the answer is a set or an error with a remedy', () => {

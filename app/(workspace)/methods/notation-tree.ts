@@ -18,19 +18,28 @@ interface Reader {
   readonly take: () => string;
 }
 
+/** A tree in its parentheses. */
+const inParentheses = (inside: MathTree): MathTree => mathRow(operator('('), inside, operator(')'));
+
+/** What stands alone above or below a bar or under a root needs no parentheses. */
+const bare = (tree: MathTree): MathTree => {
+  const [open, inside, close, ...more] = tree.tag === 'mrow' ? (tree.children ?? []) : [];
+  return open?.text === '(' && close?.text === ')' && more.length === 0 && inside !== undefined ? inside : tree;
+};
+
 const readAtom = (reader: Reader): MathTree => {
   const token = reader.take();
-  if (token === '√') return { tag: 'msqrt', children: [readAtom(reader)] };
+  if (token === '√') return { tag: 'msqrt', children: [bare(readAtom(reader))] };
   if (token === '(') {
     const inside = readSum(reader);
     if (reader.take() !== ')') throw new SyntaxError('no formula');
-    return inside;
+    return inParentheses(inside);
   }
   if (/^\d/.test(token)) return numeral(token);
   if (!/^[A-Za-zπΔ|]/.test(token)) throw new SyntaxError('no formula');
   const name = identifier(token);
   if (reader.peek() !== '(') return name;
-  return mathRow(name, operator('('), readAtom(reader), operator(')'));
+  return mathRow(name, readAtom(reader));
 };
 
 const readPower = (reader: Reader): MathTree => {
@@ -38,6 +47,11 @@ const readPower = (reader: Reader): MathTree => {
   if (reader.peek() !== '²') return base;
   reader.take();
   return squared(base);
+};
+
+const rowOf = (parts: readonly MathTree[]): MathTree => {
+  const [only] = parts;
+  return only !== undefined && parts.length === 1 ? only : mathRow(...parts);
 };
 
 const readProduct = (reader: Reader): MathTree => {
@@ -49,16 +63,16 @@ const readProduct = (reader: Reader): MathTree => {
     }
     reader.take();
     if (next === '·') factors.push(operator('·'), readPower(reader));
-    else factors.splice(0, factors.length, fraction(mathRow(...factors), readProduct(reader)));
+    else factors.splice(0, factors.length, fraction(bare(rowOf(factors)), bare(readProduct(reader))));
   }
-  return factors.length === 1 ? (factors[0] ?? mathRow()) : mathRow(...factors);
+  return rowOf(factors);
 };
 
 const readSum = (reader: Reader): MathTree => {
   const parts = [readProduct(reader)];
   for (let next = reader.peek(); next === '+' || next === '−' || next === '='; next = reader.peek())
     parts.push(operator(reader.take()), readProduct(reader));
-  return parts.length === 1 ? (parts[0] ?? mathRow()) : mathRow(...parts);
+  return rowOf(parts);
 };
 
 /** A value's notation (`FFM / H²`, `√(R² + Xc²)`) as trees, one per statement; undefined where it is words. */

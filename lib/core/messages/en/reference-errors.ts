@@ -4,6 +4,8 @@ const years = (from: number, below: number | undefined): string =>
 /** Words about a clinic's own reference that cannot be used. */
 export const referenceErrors = {
   empty: (file: string) => `${file} holds no reference.`,
+  tooLarge: (file: string) => `${file} is too large for a reference.`,
+  notUnicode: (file: string) => `${file} holds characters that are not UTF-8.`,
   notJson: (file: string) => `${file} begins like JSON, but is none.`,
   atPlace: (file: string, place: string, found: string) => `${file}, ${place}: ${found}`,
   atLine: (file: string, line: number, found: string) => `${file}, line ${String(line)}: ${found}`,
@@ -50,5 +52,8 @@ export const referenceErrors = {
   remedyCitation:
     'Write where the figures come from: in CSV as lines above the header (# authors: …, # year: …, # journal: …), in JSON as citation. Nothing was changed.',
   remedyJson: 'Correct the place that is named, or export the reference again. Nothing was changed.',
+  remedyTooLarge: 'Choose a file with one line for each sex and age band. Nothing was changed.',
+  remedyNotUnicode:
+    'Save the file as UTF-8 (“CSV UTF-8” in spreadsheet programs) and choose it again. Nothing was changed.',
   remedyEmpty: 'Choose a CSV or JSON file with one line for each sex and age band. Nothing was changed.',
 } as const;
