@@ -1,5 +1,6 @@
 import type { RawRow } from '../formats/raw-table';
 import { cellText } from './cell-reader';
+import { guessColumn } from './guess-column';
 import { isMissingWord } from './missing-words';
 import { numberInCell } from './number-in-cell';
 import { readDate } from './read-date';
@@ -66,11 +67,18 @@ const joined = (upper: readonly string[], lower: readonly string[]): readonly st
   );
 };
 
-/** Whether the upper line leaves open what the lower one says: it has gaps or names twice, which the two together have not. */
+const knownIn = (names: readonly string[]): number => names.filter((name) => guessColumn(name) !== undefined).length;
+
+/**
+ * Whether the upper line leaves open what the lower one says: it has gaps or names twice, which the two together have
+ * not. A first row of data would make headings unknown that are known.
+ */
 const completes = (upper: readonly string[], lower: readonly string[], below: readonly string[]): boolean => {
   if (!isWordLine(upper) || !isWordLine(lower) || below.length === 0 || isWordLine(below)) return false;
   const isOpen = hasDouble(upper) || lower.some((text, place) => text !== '' && (upper[place] ?? '') === '');
-  return isOpen && !hasDouble(joined(upper, lower));
+  if (!isOpen) return false;
+  const together = joined(upper, lower);
+  return !hasDouble(together) && knownIn(together) >= knownIn(upper);
 };
 
 /**

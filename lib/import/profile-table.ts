@@ -4,6 +4,7 @@ import { columnProfiler } from './column-profiler';
 import { findHeader } from './find-header';
 import { joinHeadings, type Headings } from './join-headings';
 import type { TableProfile } from './mapping';
+import { readDate } from './read-date';
 import { isSummaryWord } from './summary-words';
 import { MOST_COLUMNS } from './too-wide';
 
@@ -16,6 +17,7 @@ export interface ProfileOptions extends ReadOptions {
 const LOOKED_AT = 30;
 const PREAMBLE = 10;
 const LONGEST = 200;
+const DATE_ORDERS_LOOKED_AT = ['ymd', 'dmy', 'mdy'] as const;
 
 const headerOf = (row: RawRow | undefined): readonly string[] =>
   (row?.cells ?? []).map((cell) => cellText(cell).trim());
@@ -38,6 +40,11 @@ const preambleText = (row: RawRow, delimiter: string): string =>
     .map((cell) => cellText(cell).trim())
     .join(delimiter || ' ')
     .slice(0, LONGEST);
+
+/** A line of totals has no date; a visit of somebody whose first name is `Max` has. */
+const isSummaryRow = ({ cells }: RawRow): boolean =>
+  isSummaryWord(cells[0] ?? '') &&
+  !cells.some((cell) => typeof cell === 'string' && DATE_ORDERS_LOOKED_AT.some((order) => readDate(cell, order)));
 
 /** Column names, trimmed, as wide as the rows below: a last empty field that every row has beside the names is a column. */
 const fitted = (
@@ -69,7 +76,7 @@ export const profileTable = async (table: RawTable, options: ProfileOptions = {}
     if (widths.has(length) || widths.size < 50) widths.set(length, (widths.get(length) ?? 0) + 1);
     const width = header?.length ?? 0;
     if (length === width + 1 && row.cells[width] !== '') surplusEmpty = false;
-    if (row.trouble !== undefined || isSummaryWord(row.cells[0] ?? '')) return;
+    if (row.trouble !== undefined || isSummaryRow(row)) return;
     for (let place = 0; place < length && place < width; place += 1) {
       const cell = row.cells[place] ?? '';
       if (cell !== '') profilers[place]?.take(cell);

@@ -53,6 +53,15 @@ describe('headings in two lines', () => {
     expect(file.mapping.constants).toEqual([{ to: 'frequency_khz', value: '50' }]);
   });
 
+  test('are not made of headings that are known and a first row without figures', async () => {
+    const file = await clinicFile(
+      engine(),
+      lines('Client,Program,Enrolled on,', 'Ada,Course A,n/a,x', 'Ben,Course B,2025-01-03,y'),
+    );
+    expect(file.profile.headerLine).toBe(1);
+    expect(file.rows).toEqual(['accepted Ada', 'accepted Ben']);
+  });
+
   test('are not made of a header and its first row', async () => {
     const file = await clinicFile(engine(), lines('Client,Program', 'Ada,Course A', 'Ben,Course B'));
     expect(file.profile.headerLine).toBe(1);
@@ -108,6 +117,15 @@ describe('a line that is no row', () => {
     expect(file.questions).toEqual([]);
     expect(file.rows).toEqual(['accepted P-1', 'accepted P-2', 'refused Total', 'held Mean', 'refused Std Dev:']);
     expect(file.said.filter((said) => said.includes('summary_row'))).toHaveLength(3);
+  });
+
+  test('of totals is known by having no date: a first name that is such a word hides no row from the questions', async () => {
+    const file = await clinicFile(
+      engine(),
+      lines('First name,Patient ID,Visit date,Weight', 'Max,P-1,03/04/2025,165', 'Max,P-1,04/05/2025,170'),
+    );
+    expect(file.questions.map(({ kind }) => kind)).toContain('date-order');
+    expect(file.profile.columns[3]?.range).toEqual({ low: 165, high: 170 });
   });
 
   test('with empty fields beyond the header is the row that it shows', async () => {
