@@ -19,9 +19,13 @@ export interface Bases {
 const keyOf = ({ formula }: Measure): string =>
   (['F', 'M'] as const).map((sex) => inputsForSex(formula, sex).join('+')).join(' ');
 
-/** The bases of these values: at most 31, each is one bit. */
+/** Bits of an INTEGER without its sign. */
+const BITS = 31;
+
+/** The bases of these values, each one bit; throws where there are more than an INTEGER holds. */
 export const basesOf = (measures: readonly Measure[]): Bases => {
   const keys = [...new Set(measures.map(keyOf))];
+  if (keys.length > BITS) throw new RangeError(`${String(keys.length)} bases, and an INTEGER holds ${String(BITS)}`);
   const list = keys.map((key, index) => ({
     index,
     column: `k_${String(index)}`,

@@ -14,8 +14,8 @@ export const equationsOfClinic = (settings: Settings): readonly Equation[] => [
 ];
 
 /**
- * Whether a clinic may compute with an equation: read in a source, or from memory and switched on; not made for another
- * electrode path alone.
+ * Whether a clinic may compute with an equation: read in a source, or from memory and switched on. Readings on another
+ * electrode path than the equation's are stopped one by one.
  */
 export const canBeInForce = (equation: Equation, settings: Settings): boolean =>
   equation.verification !== 'from-memory' || settings.methods.switchedOn.includes(equation.id);

@@ -80,17 +80,17 @@ const pointFrom = (row: Row): AgreementPoint => ({
   exported: at(row, 'exported'),
 });
 
-/** Exported against computed values, one latest visit per client; values that nobody holds twice are left out. */
+/** Exported against computed values, one latest visit per client that no guard stops; values that nobody holds twice are left out. */
 export const agreementsOf = async (
   ask: Ask,
-  { catalogue }: CohortModel,
+  model: CohortModel,
   filter: CohortFilter,
   signal?: AbortSignal,
 ): Promise<readonly ExportAgreement[]> => {
   const agreements: ExportAgreement[] = [];
   for (const [computed, exported] of TWICE) {
-    if (!catalogue.follows(computed)) continue;
-    const points = (await ask(agreementQuery(computed, exported), filter, { signal })).map(pointFrom);
+    if (!model.catalogue.follows(computed)) continue;
+    const points = (await ask(agreementQuery(computed, exported, model), filter, { signal })).map(pointFrom);
     if (points.length === 0) continue;
     const differences = points.map((point) => point.exported - point.computed);
     agreements.push({ computed, exported, points, agreement: limitsOfAgreement(differences) });

@@ -2,7 +2,7 @@ import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
 import { guardMask } from '../measures/guard';
 import { doubleLiteral } from '../measures/compile-sql';
-import { outsidePath } from './sql/outside-equation-sql';
+import { outsideConditions, outsidePath } from './sql/outside-equation-sql';
 import type { CohortModel } from './model';
 import type { Ask } from './question';
 import type { ClientListRow, IndexPoint } from './types/cohort-summary';
@@ -31,14 +31,19 @@ ORDER BY c.client_id`;
 
 const indicesQuery = ({ catalogue, guards }: CohortModel): string => {
   const ffmi = catalogue.measure('ffmi');
-  const [low, high] = ffmi.equation?.population.bmi ?? [16, 34];
+  const { stop, hold } = guards(ffmi);
+  const outside = ffmi.equation === undefined ? [] : outsideConditions(ffmi.equation, 'v');
+  const held = [
+    `v.bmi < ${doubleLiteral(16)} OR v.bmi > ${doubleLiteral(34)}`,
+    ...outside.filter(({ code }) => hold.includes(code)).map(({ when }) => when),
+  ].join(' OR ');
   return `SELECT c.client_key, c.client_id, e.program, v.sex, v.visit_date, v.ffmi, v.fmi,
-  CASE WHEN v.bmi < ${doubleLiteral(Math.max(16, low))} OR v.bmi > ${doubleLiteral(Math.min(34, high))} THEN 1 ELSE 0 END AS held
+  CASE WHEN ${held} THEN 1 ELSE 0 END AS held
 FROM enrolment_latest AS e
 JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = e.latest_index
 JOIN clients AS c ON c.client_key = e.client_key
 CROSS JOIN filter AS f
-WHERE v.guards & ${String(guardMask(guards(ffmi).stop))} = 0 AND NOT (${outsidePath(ffmi, 'v')}) AND ${FILTERED}
+WHERE v.guards & ${String(guardMask(stop))} = 0 AND NOT (${outsidePath(ffmi, 'v')}) AND ${FILTERED}
 ORDER BY e.program, c.client_id`;
 };
 

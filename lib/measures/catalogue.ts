@@ -22,6 +22,7 @@ import { coefficientsOf, splitsIntoParts } from './linear-parts';
 import type { Measure, MeasureParts } from './measure';
 import { MEASURE_FACTS } from './measure-facts';
 import type { AnyMeasureId, MeasureId } from './measure-id';
+import { substitute } from './substitute';
 
 /** Which equation computes which quantity; null: not computed here. */
 export interface EquationsInForce {
@@ -190,6 +191,10 @@ const appendicular = (equation: Equation): readonly Measure[] => [
 ];
 
 const weightTerm = (equation: Equation): Expression => {
+  const whole = equationExpression(equation);
+  // A weight term that is divided, or differs by age, is what the weight adds to the whole.
+  if (equation.branches.some(({ dividedBy, ageFrom, ageBelow }) => [dividedBy, ageFrom, ageBelow].some((part) => part !== undefined)))
+    return difference(whole, substitute(whole, 'weight_kg', constant(0)));
   const { F, M } = coefficientsOf(equation, 'weight');
   return product(
     F === M

@@ -17,6 +17,9 @@ export const INPUT_IDS = [
   'calf_cm',
   'fm_change_kg',
   'ffm_change_kg',
+  'thigh_cm',
+  'body_volume_l',
+  'bone_mineral_kg',
 ] as const;
 
 /** `sex_male` is the equations' sex coding: 1 for M, 0 for F. */

@@ -1,5 +1,6 @@
 import { docsCodebook, docsColumns } from './docs-columns';
 import { docsEquations } from './docs-equations';
+import { docsFormulas } from './docs-formulas';
 import { docsMeasures } from './docs-measures';
 import { withGenerated, type GeneratedBlock } from './with-generated';
 
@@ -13,6 +14,7 @@ const README: readonly GeneratedBlock[] = [
   { name: 'columns', heading: '## Visit export', text: docsColumns },
   { name: 'measures', heading: '## Values', text: docsMeasures },
   { name: 'equations', heading: '## Equations', text: docsEquations },
+  { name: 'formulas', heading: '## Formulas', text: docsFormulas },
 ];
 
 const CODEBOOK: readonly GeneratedBlock[] = [

@@ -65,6 +65,8 @@ describe('the form of an own equation', () => {
         },
       },
     ],
+    ['terms', { all: { intercept: '1', terms: [{ coefficient: '1', regressor: 'ffm' }] } }],
+    ['coefficient', { all: { intercept: '1', terms: [{ coefficient: '1000001', regressor: 'weight' }] } }],
     ['description', { description: ' ' }],
     ['n', { n: '1.5' }],
     ['ages', { ageFrom: '80', ageTo: '18' }],
@@ -104,6 +106,20 @@ describe('an own equation’s file', () => {
   it.each([
     ['no JSON', 'FFM = 1'],
     ['another thing', '{"id":"own-a"}'],
+    ['a unit of another quantity', JSON.stringify({ ...kept, unit: 'L' })],
+    ['energy as fat-free mass', JSON.stringify({ ...kept, unit: 'MJ/d' })],
+    [
+      'a coefficient that overflows',
+      JSON.stringify({ ...kept, branches: [{ intercept: 1e308, terms: [{ coefficient: 1e308, regressor: 'weight' }] }] }),
+    ],
+    [
+      'muscle from the fat-free mass that some device exported',
+      JSON.stringify({
+        ...kept,
+        quantity: 'smm',
+        branches: [{ intercept: 0, terms: [{ coefficient: 0.5, regressor: 'ffm' }] }],
+      }),
+    ],
     ['a published id', JSON.stringify({ ...kept, id: 'ffm-kyle-2001' })],
     ['a claim to have been read', JSON.stringify({ ...kept, verification: 'read-in-abstract' })],
     [
@@ -115,6 +131,15 @@ describe('an own equation’s file', () => {
     ],
   ])('is refused where it holds %s', (_what, text) => {
     expect(readOwnEquation(text)).toBeUndefined();
+  });
+  it('of energy may read fat-free and fat mass', () => {
+    const energy = {
+      ...kept,
+      quantity: 'ree',
+      unit: 'kJ/d',
+      branches: [{ intercept: 1114, terms: [{ coefficient: 90.4, regressor: 'ffm' }] }],
+    };
+    expect(readOwnEquation(JSON.stringify(energy))?.unit).toBe('kJ/d');
   });
   it('is not opened in the form where it has age bands', () => {
     expect(fitsForm(REE_SCHOFIELD_1985)).toBe(false);

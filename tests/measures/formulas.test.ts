@@ -51,6 +51,18 @@ describe('formulas beside the values that are followed', () => {
     expect(value('forbes-share', { fm_kg: -1 })).toBeUndefined();
   });
 
+  // Arithmetic of 0.36·H²/R + 0.359·W + 4.5·sex − 20·thigh(m) + 7 with a thigh of 0.50 m.
+  test('the equation with the thigh takes centimetres where the paper takes metres', () => {
+    expect(value('fat-free-mass-with-thigh', { ...M, sex_male: 1, thigh_cm: 50 })).toBeCloseTo(53.983, 3);
+    expect(value('fat-free-mass-with-thigh', { ...M, sex_male: 0, thigh_cm: 50 })).toBeCloseTo(49.483, 3);
+  });
+
+  // 189.7315 − 31.777 + 2.841 − 143.2, arithmetic of the formula.
+  test('four compartments of an invented man leave 17.5955 kg of fat', () => {
+    const inputs = { body_volume_l: 75.5, tbw_l: 43, bone_mineral_kg: 3, weight_kg: 80 };
+    expect(value('four-compartment-fat', inputs)).toBeCloseTo(17.5955, 10);
+  });
+
   test('water: the inner part is the rest, a share needs a whole', () => {
     expect(value('intracellular-water', { tbw_l: 40, ecw_l: 17 })).toBe(23);
     expect(value('extracellular-share', { tbw_l: 40, ecw_l: 17 })).toBe(42.5);

@@ -28,6 +28,9 @@ const UNIT_OF = {
   calf_cm: 'cm',
   fm_change_kg: 'kg',
   ffm_change_kg: 'kg',
+  thigh_cm: 'cm',
+  body_volume_l: 'L',
+  bone_mineral_kg: 'kg',
 } as const satisfies Readonly<Record<InputId, string>>;
 
 /** The unit in which a person types an input. */

@@ -74,6 +74,10 @@ const NOTATION_UNITS = {
   waist: 'cm',
   arm: 'cm',
   calf: 'cm',
+  sex: '',
+  thigh: 'cm',
+  BV: 'L',
+  BMC: 'kg',
 } as const;
 
 type NotationSign = keyof typeof NOTATION_UNITS;
@@ -85,7 +89,7 @@ export const notationSigns = (notation: string, heightInCentimetres: boolean, wo
   const present = new Set(notation.match(/[A-Za-zΔ]+/g) ?? []);
   return IN_NOTATION.filter((sign) => present.has(sign)).map((sign) => ({
     sign,
-    meaning: words[sign],
+    meaning: sign === 'sex' ? words.sexMen : words[sign],
     unit: sign === 'H' && heightInCentimetres ? 'cm' : NOTATION_UNITS[sign],
   }));
 };

@@ -1,6 +1,6 @@
 'use client';
 
-import { REGRESSORS } from '../../../lib/measures/equation';
+import type { Regressor } from '../../../lib/measures/equation';
 import { useMessages } from '../../_state/language-provider';
 import { LabelledSelect } from '../../_ui/labelled-select';
 import type { BranchDraft, OwnField as OwnFieldName, TermDraft } from './own-draft';
@@ -10,19 +10,21 @@ import styles from './methods-screen.module.css';
 interface OwnBranchProps {
   readonly title: string;
   readonly branch: BranchDraft;
+  /** What the quantity's equation may read. */
+  readonly regressors: readonly Regressor[];
   readonly problems: ReadonlySet<OwnFieldName>;
   readonly onChange: (branch: BranchDraft) => void;
 }
 
 /** The terms of one form: coefficient times regressor, and the constant. */
-export const OwnBranch = ({ title, branch, problems, onChange }: OwnBranchProps) => {
+export const OwnBranch = ({ title, branch, regressors, problems, onChange }: OwnBranchProps) => {
   const words = useMessages().methodsOwn;
   const { terms } = branch;
   const change = (place: number, patch: Partial<TermDraft>): void => {
     onChange({ ...branch, terms: terms.map((term, at) => (at === place ? { ...term, ...patch } : term)) });
   };
   const add = (): void => {
-    const free = REGRESSORS.find((regressor) => terms.every((term) => term.regressor !== regressor));
+    const free = regressors.find((regressor) => terms.every((term) => term.regressor !== regressor));
     if (free !== undefined) onChange({ ...branch, terms: [...terms, { coefficient: '', regressor: free }] });
   };
   return (
@@ -56,7 +58,7 @@ export const OwnBranch = ({ title, branch, problems, onChange }: OwnBranchProps)
             <LabelledSelect
               label={words.regressor}
               value={term.regressor}
-              options={REGRESSORS.map((value) => ({ value, label: words.regressors[value] }))}
+              options={[...new Set([...regressors, term.regressor])].map((value) => ({ value, label: words.regressors[value] }))}
               onChange={(regressor) => {
                 change(place, { regressor });
               }}
@@ -76,7 +78,7 @@ export const OwnBranch = ({ title, branch, problems, onChange }: OwnBranchProps)
         ))}
       </ul>
       {problems.has('terms') ? <p className={styles.problem}>{words.problem.terms}</p> : null}
-      <button type="button" className="button" onClick={add} disabled={terms.length === REGRESSORS.length}>
+      <button type="button" className="button" onClick={add} disabled={terms.length === regressors.length}>
         {words.addTerm}
       </button>
     </fieldset>

@@ -61,16 +61,6 @@ export type OwnField =
   | 'journal'
   | 'year';
 
-/** The units in which a quantity can be given. */
-export const UNITS_OF: Readonly<Record<Quantity, readonly EquationUnit[]>> = {
-  ffm: ['kg'],
-  smm: ['kg'],
-  asm: ['kg'],
-  tbw: ['L'],
-  ecw: ['L'],
-  ree: ['kcal/d', 'kJ/d', 'MJ/d'],
-};
-
 export const EMPTY_BRANCH: BranchDraft = {
   intercept: '',
   terms: [{ coefficient: '', regressor: 'height2_per_resistance' }],

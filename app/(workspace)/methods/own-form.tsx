@@ -8,11 +8,12 @@ import { SegmentedChoice } from '../../_ui/segmented-choice';
 import { judgeDraft, previewFrom } from './judge-draft';
 import styles from './methods-screen.module.css';
 import { OwnBranch } from './own-branch';
-import { UNITS_OF, type OwnDraft, type OwnField as OwnFieldName } from './own-draft';
+import type { OwnDraft, OwnField as OwnFieldName } from './own-draft';
 import { OwnField } from './own-field';
 import { OwnPreview } from './own-preview';
 import { OwnSource } from './own-source';
 import { QUANTITIES } from '../../../lib/measures/equation';
+import { regressorsFor, UNITS_OF } from '../../../lib/measures/own-equation';
 
 interface OwnFormProps {
   readonly draft: OwnDraft;
@@ -95,6 +96,7 @@ export const OwnForm = ({ draft, onDraft, taken, busy, onSave, onClose }: OwnFor
             key={which}
             title={words.branch[which]}
             branch={draft[which]}
+            regressors={regressorsFor(draft.quantity)}
             problems={problems}
             onChange={(branch) => {
               set({ [which]: branch });

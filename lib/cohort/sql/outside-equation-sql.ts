@@ -19,7 +19,7 @@ const path = (equation: Equation, visit: string): string =>
   ].join(' OR ');
 
 /** SQL: whether any reading of a visit (an alias of `visits`) was on another path or frequency than the value's equation. */
-export const outsidePath = ({ equation }: Measure, visit: string): string =>
+export const outsidePath = ({ equation }: Pick<Measure, 'equation'>, visit: string): string =>
   (equation === undefined ? '' : path(equation, visit)) || 'FALSE';
 
 const ageConditions = (

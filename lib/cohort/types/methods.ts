@@ -23,7 +23,10 @@ export interface AgreementPoint {
   readonly exported: number;
 }
 
-/** A value as computed here against the same as the device exported it: exported minus computed, one visit per client. */
+/**
+ * A value as computed here against the same as the device exported it: exported minus computed, one visit per client.
+ * Visits at which a guard stops either value take no part; those outside the equation's group do.
+ */
 export interface ExportAgreement {
   readonly computed: MeasureId;
   readonly exported: MeasureId;
@@ -32,7 +35,7 @@ export interface ExportAgreement {
   readonly agreement: LimitsOfAgreement | undefined;
 }
 
-/** One equation against the one in force: its value minus the other's, one visit per client. */
+/** One equation against the one in force: its value minus the other's, one visit per client at which no guard stops either. */
 export interface EquationDifference {
   readonly equation: Equation;
   readonly n: number;

@@ -30,7 +30,7 @@ export const FFM_DEURENBERG_1990: Equation = {
     'Read on two pages of a compendium of medical equations; the year is from memory, the journal unknown.',
   cautions: [
     'The coefficient of H²/R was read as 0.671; tables of reviews, as remembered, give 0.672.',
-    'The first equation of the paper is left out: it needs the thigh circumference, which no column of an export holds.',
+    'The first equation of the paper needs the thigh circumference, which no column of an export holds: it stands among the formulas.',
     SPREAD_BETWEEN_EQUATIONS,
   ],
 };

@@ -84,7 +84,7 @@ export const methodsOwn = (f: Formatters) => ({
     name: 'Give a name with a letter or a number in it.',
     intercept: 'A number, 0 where there is no constant.',
     coefficient: 'A number.',
-    terms: 'At least one term, and each regressor once.',
+    terms: 'At least one term, and each regressor once. Fat-free and fat mass belong to energy alone.',
     description: 'Say in words for whom the equation was made.',
     n: 'A whole number above 0, or empty.',
     ages: 'Two ages, the first below the second, or both empty.',
