@@ -197,6 +197,23 @@ describe('readings outside the group that an equation was made for', () => {
   });
 });
 
+test('index points outside the group are held where the clinic excludes them', async () => {
+  const rows = [reading('old', DAY, { birth_date: '1928-05-05' }), reading('other', DAY)].flatMap((row) => [
+    { ...row, visit_date: '2025-01-06' },
+    row,
+  ]);
+  const heldOf = async (settings: Partial<Settings>) =>
+    (await (await cohortOf(engine, rows, settings)).indices(filterFor('ffm'))).map(({ client, held }) => [client, held]);
+  expect(await heldOf({})).toEqual([
+    ['old', false],
+    ['other', false],
+  ]);
+  expect(await heldOf({ outsideEquation: 'exclude' })).toEqual([
+    ['old', true],
+    ['other', false],
+  ]);
+});
+
 test('ways of measuring are counted by device, path, posture and frequency, the most frequent first', async () => {
   const cohort = await cohortOf(engine, [
     ...people.slice(0, 3),
@@ -227,7 +244,47 @@ describe('exported against computed', () => {
   });
 });
 
+/** What stops composition: a pregnancy, collected fluid, a missing limb, another path; the last also at growth. */
+const STOPS: readonly Cells[] = [
+  { sex: 'F', pregnant: 'y' },
+  { oedema: 'y' },
+  { amputation_or_limb_loss: 'y' },
+  { electrode_path: 'foot-to-foot' },
+  { birth_date: '2010-05-05' },
+];
+const stoppedPeople = STOPS.map((cells, place) =>
+  reading(`stopped-${String(place)}`, DAY, { ffm_kg: '50.0', phase_angle_deg: '5.7', ...cells }),
+);
+
+test('exported and computed values are not compared at a visit where a guard stops them, and are outside the group', async () => {
+  const heavy = reading('heavy', DAY, { ffm_kg: '70.0', weight_kg: '120.0' });
+  const earlier = reading('stopped-1', '2025-02-03', { ffm_kg: '59.0' });
+  const cohort = await cohortOf(engine, [...stoppedPeople, heavy, earlier]);
+  const agreements = await cohort.agreements(filterFor('ffm'));
+  const points = (id: string) => agreements.find(({ computed }) => computed === id)?.points;
+  expect(points('ffm')?.map(({ client, date }) => [client, date])).toEqual([
+    ['heavy', DAY],
+    ['stopped-1', '2025-02-03'],
+  ]);
+  // Fluid and the path stop composition, not the phase angle.
+  expect(points('phase_angle')?.map(({ client }) => client)).toEqual(['stopped-1', 'stopped-3']);
+});
+
 describe('equations compared on the loaded people', () => {
+  test('leave out people at whose visit a guard stops a value', async () => {
+    const cohort = await cohortOf(engine, [...people.slice(0, 3), ...stoppedPeople]);
+    const compare = async (against: string, ...others: readonly string[]) =>
+      (await cohort.compareEquations({ against: named(against), others: others.map(named) }, filterFor('ffm')))
+        .differences;
+    const [deurenberg] = await compare('ffm-kyle-2001', 'ffm-deurenberg-1991', 'ffm-taiwan-2015');
+    expect(deurenberg?.n).toBe(3);
+    // Foot to foot is nobody's path of those three: the equation has no value.
+    expect(await compare('ffm-kyle-2001', 'ffm-taiwan-2015')).toEqual([]);
+    // Fluid and the path do not touch an estimate from weight and height, and stop one from fat-free mass.
+    const energy = await compare('ree-mifflin-1990', 'ree-harris-benedict-1919', 'ree-cunningham-1991');
+    expect(energy.map(({ n }) => n)).toEqual([5, 3]);
+  });
+
   test('differ as the evaluator says, with quantiles of type 7', async () => {
     const cohort = await cohortOf(engine, people);
     const { differences } = await cohort.compareEquations(

@@ -1,11 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { shownUnit, SI_UNITS } from '../../lib/core/units';
 import { citationLine } from '../../lib/measures/citation';
+import { basesOf } from '../../lib/cohort/basis';
 import { catalogueFor, DEFAULT_CATALOGUE, DEFAULT_EQUATIONS } from '../../lib/measures/catalogue';
 import { RULE_IDS, type ComparabilityRule } from '../../lib/measures/comparability-rule';
 import { DEFAULT_RULES } from '../../lib/measures/default-rules';
-import type { Equation } from '../../lib/measures/equation';
+import type { Equation, Regressor } from '../../lib/measures/equation';
+import { FFM_KYLE_2001 } from '../../lib/measures/equations/ffm-kyle-2001';
+import { FFM_HORLICK_2002 } from '../../lib/measures/equations/horlick-2002';
+import { evaluate } from '../../lib/measures/evaluate';
+import { input, sum } from '../../lib/measures/expression';
 import { GUARD_CODES, guardBit, guardMask, guardsOf } from '../../lib/measures/guard';
+import { INPUT_IDS, type Inputs } from '../../lib/measures/input-id';
 import { inputsOf } from '../../lib/measures/inputs-of';
 import { MEASURE_IDS, SUPPORT_IDS } from '../../lib/measures/measure-id';
 
@@ -170,5 +176,67 @@ describe('the default rules of comparison', () => {
         'medication',
       ],
     ]);
+  });
+});
+
+describe('fat-free mass without its weight term', () => {
+  const inForce = (ffm: Equation) => catalogueFor({ ...DEFAULT_EQUATIONS, ffm }).measure('ffm_without_weight').formula;
+
+  // Arithmetic of Horlick 2002: (3.474 + 0.459·RI) / (0.769 − 0.009·12 − 0.016), RI = 145² / 600.
+  test('leaves out what the weight adds where the whole is divided', () => {
+    const boy = { weight_kg: 40, height_cm: 145, age_years: 12, sex_male: 1, r_ohm: 600, xc_ohm: 60 };
+    expect(evaluate(inForce(FFM_HORLICK_2002), boy)).toBeCloseTo((3.474 + (0.459 * 145 ** 2) / 600) / 0.645, 9);
+    expect(evaluate(inForce(FFM_HORLICK_2002), { ...boy, weight_kg: undefined } as Inputs)).toBeUndefined();
+  });
+
+  test('takes the weight term of the age band', () => {
+    const term = (coefficient: number) => ({
+      intercept: 3,
+      terms: [{ coefficient, regressor: 'weight' as const }],
+    });
+    const banded: Equation = {
+      ...FFM_KYLE_2001,
+      branches: [
+        { ageBelow: 60, ...term(0.5) },
+        { ageFrom: 60, ...term(0.25) },
+      ],
+    };
+    for (const age_years of [40, 70]) expect(evaluate(inForce(banded), { weight_kg: 80, age_years })).toBe(3);
+  });
+});
+
+describe('what a visit must hold', () => {
+  const withTerms = (quantity: Equation['quantity'], F: Regressor, M: Regressor): Equation => ({
+    ...FFM_KYLE_2001,
+    quantity,
+    branches: [
+      { sex: 'F', intercept: 0, terms: [{ coefficient: 1, regressor: F }] },
+      { sex: 'M', intercept: 0, terms: [{ coefficient: 1, regressor: M }] },
+    ],
+  });
+
+  test('fits into the bits of an INTEGER with everything in force and as different as can be', () => {
+    const { all } = catalogueFor({
+      ffm: withTerms('ffm', 'reactance', 'age'),
+      smm: withTerms('smm', 'age', 'resistance'),
+      asm: withTerms('asm', 'resistance', 'reactance'),
+      tbw: withTerms('tbw', 'weight', 'age'),
+      ecw: withTerms('ecw', 'weight', 'reactance'),
+      geometryCorrected: true,
+    });
+    const { length } = basesOf(all).list;
+    expect(length).toBeGreaterThanOrEqual(29);
+    expect(length).toBeLessThanOrEqual(31);
+  });
+
+  test('is an error where there are more kinds of it than bits', () => {
+    const [weight] = DEFAULT_CATALOGUE.all;
+    if (weight === undefined) throw new Error('no value');
+    const sums = Array.from({ length: 32 }, (_, place) => ({
+      ...weight,
+      formula: sum(...INPUT_IDS.filter((id, at) => ((place + 1) & (1 << at)) !== 0).map(input)),
+    }));
+    expect(basesOf(sums.slice(0, 31)).list).toHaveLength(31);
+    expect(() => basesOf(sums)).toThrow(RangeError);
   });
 });
