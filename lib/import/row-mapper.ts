@@ -81,7 +81,8 @@ const filledBy = (columns: Mapping['columns']): readonly Filled[] =>
     const isNumber = column.type === 'number';
     const foreign = (text: string): SourceUnit | undefined =>
       isNumber ? otherUnit(text.trim(), column, mapped) : undefined;
-    const isBound = isNumber && mapped.decimal !== undefined && OF_RESOLUTION.has(mapped.to);
+    const isPlain = mapped.decimal === undefined && (mapped.unit ?? column.unit) === column.unit;
+    const isBound = isNumber && !isPlain && OF_RESOLUTION.has(mapped.to);
     const resolution = isBound ? sourceResolution(column, mapped, foreign) : undefined;
     const unknown = wordsMadeUnknown(column, mapped);
     return [{ index, column: mapped.to, from: mapped.from, read, unknown, foreign, resolution }];

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
+import { canonicalMapping } from '../../lib/import/canonical-mapping';
 import { commitReadings } from '../../lib/import/commit-readings';
+import { createRowMapper } from '../../lib/import/row-mapper';
 import { inputsOfFiles, PLAIN, useEngine } from './judged';
 
 const engine = useEngine();
@@ -38,4 +40,15 @@ test('the finest of several files counts, each by its own unit', async () => {
 test('a single cell in pounds does not make a column of kilograms finer than it is', async () => {
   const mixed = 'Patient ID,Visit date,Weight (kg)\nP-1,2025-03-04,70.5\nP-2,2025-03-04,160 lb';
   expect((await stepsOf(mixed))['weight_kg']).toBeCloseTo(0.1, 10);
+});
+
+test('a column under its canonical heading whose unit a person changed is known to the step of that unit', () => {
+  const canonical = canonicalMapping(['client_id', 'visit_date', 'weight_kg']);
+  const columns = canonical.columns.map((column) =>
+    column.to === 'weight_kg' ? { ...column, unit: 'lb' as const } : column,
+  );
+  const mapper = createRowMapper({ ...canonical, columns });
+  const [row] = mapper.map({ line: 2, cells: ['P-1', '2025-03-04', '150'] });
+  expect(row?.cells).toContain('68.0388555');
+  expect(mapper.resolutions()).toEqual([{ column: 'weight_kg', step: POUND }]);
 });
