@@ -1,8 +1,28 @@
+import { chosenEquation, equationsOfClinic } from '../cohort/equations-in-force';
 import { settingsSchema, type Settings } from '../cohort/settings';
 import type { AppError } from '../core/app-error';
 import { err, ok, type Result } from '../core/result';
+import { QUANTITIES } from '../measures/equation';
 
-/** Settings from JSON text; the error names the place and what is wrong there. */
+/** What is wrong with an equation that the settings name; undefined where each can be in force. */
+const equationTrouble = (settings: Settings): string | undefined => {
+  const { equations } = settings.methods;
+  for (const quantity of QUANTITIES) {
+    const id = equations[quantity];
+    if (id === null || chosenEquation(settings, quantity) !== undefined) continue;
+    const isKnown = equationsOfClinic(settings).some((one) => one.id === id && one.quantity === quantity);
+    const what = isKnown
+      ? `“${id}” is from memory and not among methods.switchedOn`
+      : `there is no equation “${id}” of this quantity`;
+    return `methods.equations.${quantity}: ${what}`;
+  }
+  return undefined;
+};
+
+/**
+ * Settings from JSON text; the error names the place and what is wrong there. An equation that cannot be in force is an
+ * error here: another one would silently compute in its stead.
+ */
 export const parseSettings = (text: string): Result<Settings, AppError> => {
   let json: unknown;
   try {
@@ -15,12 +35,13 @@ export const parseSettings = (text: string): Result<Settings, AppError> => {
     });
   }
   const parsed = settingsSchema.safeParse(json);
-  if (parsed.success) return ok(parsed.data);
-  const [issue] = parsed.error.issues;
+  const trouble = parsed.success ? equationTrouble(parsed.data) : undefined;
+  if (parsed.success && trouble === undefined) return ok(parsed.data);
+  const issue = parsed.error?.issues[0];
   const place = issue?.path.map(String).join('.') ?? '';
   return err({
     code: 'settings_unreadable',
-    message: `The settings cannot be used: ${place === '' ? '' : `${place}: `}${issue?.message ?? 'unknown'}.`,
+    message: `The settings cannot be used: ${place === '' ? '' : `${place}: `}${trouble ?? issue?.message ?? 'unknown'}.`,
     remedy: 'Correct that place. The file sample-data/settings.json shows every key.',
   });
 };

@@ -48,4 +48,17 @@ describe('settings', () => {
   ])('refuse %s and name the place', (_what, settings, place) => {
     expect(messageOf(settings)).toContain(place);
   });
+
+  test.each([
+    ['an equation that does not exist', { ffm: 'ffm-kyle-2010' }, 'methods.equations.ffm: there is no equation'],
+    ['an equation of another quantity', { asm: 'smm-janssen-2000' }, 'methods.equations.asm: there is no equation'],
+    ['an equation from memory', { ffm: 'ffm-sun-2003' }, 'ffm-sun-2003” is from memory'],
+  ])('refuse %s rather than compute with another', (_what, equations, said) => {
+    expect(messageOf({ methods: { equations } })).toContain(said);
+  });
+
+  test('take an equation from memory that is switched on, and none at all', () => {
+    const equations = { ffm: 'ffm-sun-2003', smm: null };
+    expect(messageOf({ methods: { equations, switchedOn: ['ffm-sun-2003'] } })).toBe('');
+  });
 });
