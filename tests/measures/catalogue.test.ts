@@ -184,9 +184,12 @@ describe('fat-free mass without its weight term', () => {
 
   // Arithmetic of Horlick 2002: (3.474 + 0.459·RI) / (0.769 − 0.009·12 − 0.016), RI = 145² / 600.
   test('leaves out what the weight adds where the whole is divided', () => {
-    const boy = { weight_kg: 40, height_cm: 145, age_years: 12, sex_male: 1, r_ohm: 600, xc_ohm: 60 };
-    expect(evaluate(inForce(FFM_HORLICK_2002), boy)).toBeCloseTo((3.474 + (0.459 * 145 ** 2) / 600) / 0.645, 9);
-    expect(evaluate(inForce(FFM_HORLICK_2002), { ...boy, weight_kg: undefined } as Inputs)).toBeUndefined();
+    const boy: Inputs = { height_cm: 145, age_years: 12, sex_male: 1, r_ohm: 600, xc_ohm: 60 };
+    expect(evaluate(inForce(FFM_HORLICK_2002), { ...boy, weight_kg: 40 })).toBeCloseTo(
+      (3.474 + (0.459 * 145 ** 2) / 600) / 0.645,
+      9,
+    );
+    expect(evaluate(inForce(FFM_HORLICK_2002), boy)).toBeUndefined();
   });
 
   test('takes the weight term of the age band', () => {
@@ -234,7 +237,7 @@ describe('what a visit must hold', () => {
     if (weight === undefined) throw new Error('no value');
     const sums = Array.from({ length: 32 }, (_, place) => ({
       ...weight,
-      formula: sum(...INPUT_IDS.filter((id, at) => ((place + 1) & (1 << at)) !== 0).map(input)),
+      formula: sum(...INPUT_IDS.filter((_, at) => ((place + 1) & (1 << at)) !== 0).map(input)),
     }));
     expect(basesOf(sums.slice(0, 31)).list).toHaveLength(31);
     expect(() => basesOf(sums)).toThrow(RangeError);
