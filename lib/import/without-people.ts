@@ -1,9 +1,9 @@
 import { strToU8, Zip, ZipDeflate } from 'fflate';
 import type { RawRow } from '../formats/raw-table';
 import { writeRows } from '../formats/rows/write-rows';
-import { cellText } from './cell-reader';
 import { COLUMNS } from './columns';
 import type { ImportInput } from './import-input';
+import { namesPerson } from './names-person';
 import type { RowRef } from './plan';
 import { createRowMapper } from './row-mapper';
 
@@ -54,7 +54,7 @@ const rowFilter = (input: ImportInput, { isGone, corrections }: PeopleToRemove, 
     const where = { source, line: row.line };
     if (mapped?.trouble !== undefined) {
       // A record out of order has no column of ids: any cell of it may be one.
-      if (row.cells.some((cell) => isGone(cellText(cell).trim()))) {
+      if (namesPerson(row.cells, isGone, mapped.trouble === 'text_line')) {
         tally.gone.push(where);
         return undefined;
       }
@@ -85,7 +85,12 @@ async function* keptRows(input: ImportInput, people: PeopleToRemove, tally: Tall
   for await (const batch of input.table.rows({ signal: people.signal })) {
     header ??= batch[0]?.line ?? null;
     const last = header ?? 0;
-    yield batch.flatMap((row) => (row.line <= last ? row : (keep(row) ?? [])));
+    yield batch.flatMap((row) => {
+      if (row.line > last) return keep(row) ?? [];
+      if (row.line === last || !namesPerson(row.cells, people.isGone, true)) return row;
+      tally.gone.push({ source: input.source, line: row.line });
+      return [];
+    });
   }
 }
 
@@ -113,7 +118,8 @@ const gathering = (): { readonly add: (bytes: Uint8Array) => void; readonly blob
 
 /**
  * Writes the used tables of one file anew without the rows of some people, lines and cells as they were; tables that are
- * not used stay behind, for nobody knows who is in them. One table becomes a file of rows, several a zip of such files
+ * not used stay behind, for nobody knows who is in them. Lines above the header and lines of text go where a word of
+ * them is such a person's id. One table becomes a file of rows, several a zip of such files
  * under the tables' names. Undefined where the file holds none of these people.
  */
 export const withoutPeople = async (

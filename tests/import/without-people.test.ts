@@ -97,3 +97,31 @@ test('a file of several tables stays one, its tables under their names', async (
     'a',
   ]);
 });
+
+test('lines that are no rows go where a word of them is their id: above the header, comments, ids as formulas', async () => {
+  const blob = csv(
+    'Report for: zoe',
+    'client_id,visit_date,weight_kg',
+    'a,2025-01-06,80',
+    '# zoe came late, twice',
+    'End of report (zoe)',
+    'End of report',
+    '="zoe",2025-01-06',
+    'x,"zoe',
+  );
+  const anew = await withoutPeople(await inputs(blob), { isGone: isZoe, corrections: [] });
+  if (anew === undefined) throw new Error('nothing was written');
+  expect(await anew.blob.text()).not.toContain('zoe');
+  expect((await tablesOf(anew.blob))['']?.map(({ line, cells: [first] }) => [line, first])).toEqual([
+    [2, 'client_id'],
+    [3, 'a'],
+    [6, 'End of report'],
+  ]);
+});
+
+test('an id of given and family name is found in a record that is out of order', async () => {
+  const blob = csv('client_id,visit_date,weight_kg', 'a,2025-01-06,80', 'Zoe,Miller', '# seen by Zoe Miller');
+  const isGone = (id: string): boolean => id === 'Zoe Miller';
+  const anew = await withoutPeople(await inputs(blob), { isGone, corrections: [] });
+  expect(await anew?.blob.text()).not.toContain('Zoe');
+});
