@@ -7,6 +7,7 @@ import { correctionStatements } from './corrections-sql';
 import { fileErrors } from './file-errors';
 import type { ImportInput, JudgeOptions } from './import-input';
 import { insertTexts } from './insert-texts';
+import { keptCodes } from './kept-codes';
 import { createRowMapper, type MappedRow } from './row-mapper';
 import { rowsBelowHeader } from './rows-below-header';
 import { verdictStatement } from './verdict-sql';
@@ -60,7 +61,7 @@ const emptyChunk = (): Chunk => ({ rows: [], found: [], characters: 0, corrected
 const flush = async (
   engine: Engine,
   prefix: string,
-  role: ImportInput['mapping']['role'],
+  mapping: ImportInput['mapping'],
   chunk: Chunk,
   correctable: readonly string[],
 ): Promise<void> => {
@@ -69,7 +70,7 @@ const flush = async (
   const statements = [
     chunkStatement(prefix),
     ...(chunk.corrected ? correctionStatements(prefix, correctable) : []),
-    verdictStatement(prefix, role),
+    verdictStatement(prefix, mapping.role, keptCodes(mapping)),
     appendStatement(prefix),
   ];
   for (const statement of statements) await engine.run(statement);
@@ -142,7 +143,7 @@ const loadTable = async (
     onProgress?.({ step: 'reading', file: input.name, bytes, totalBytes: input.bytes, rows: read });
   };
   const next = async (): Promise<void> => {
-    await flush(engine, prefix, input.mapping.role, chunk, correctable);
+    await flush(engine, prefix, input.mapping, chunk, correctable);
     chunk = emptyChunk();
     signal?.throwIfAborted();
   };

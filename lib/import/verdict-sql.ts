@@ -1,5 +1,6 @@
 import type { Column } from './column';
 import { COLUMNS, ENROLMENT_COLUMNS, VALUE_COLUMNS } from './columns';
+import type { KeptCodes } from './kept-codes';
 import { MISSING_CODES } from './missing-words';
 import { SUMMARY_WORDS } from './summary-words';
 import { typedExpression } from './typed-expression';
@@ -13,10 +14,12 @@ const outside = (column: string, [low, high]: readonly [number, number]): string
   `(v_${column} < ${String(low)} OR v_${column} > ${String(high)})`;
 
 /** A number without a limit of its own that often stands for a missing one. */
-const codeFindings = ({ name, type, limits }: Column): readonly string[] =>
-  type !== 'number' || limits?.ask !== undefined
+const codeFindings = ({ name, type, limits }: Column, kept: KeptCodes): readonly string[] => {
+  const codes = MISSING_CODES.filter((code) => kept.get(name)?.has(code) !== true);
+  return type !== 'number' || limits?.ask !== undefined || codes.length === 0
     ? []
-    : [finding(`v_${name} IN (${MISSING_CODES.join(', ')})`, 'question', 'missing_code', name)];
+    : [finding(`v_${name} IN (${codes.join(', ')})`, 'question', 'missing_code', name)];
+};
 
 const limitFindings = (column: Column): readonly string[] => {
   const { name, limits } = column;
@@ -59,7 +62,7 @@ const dateFindings = ({ name }: Column): readonly string[] => {
   ];
 };
 
-const columnFindings = (column: Column): readonly string[] => {
+const columnFindings = (column: Column, kept: KeptCodes): readonly string[] => {
   if (column.type === 'text') return [];
   if (column.type === 'date') return dateFindings(column);
   const unreadable = `${column.name} IS NOT NULL AND v_${column.name} IS NULL`;
@@ -68,13 +71,13 @@ const columnFindings = (column: Column): readonly string[] => {
       ? finding(unreadable, 'warning', 'unknown_word', column.name)
       : finding(unreadable, 'refused', `unreadable_${column.type}`, column.name),
     ...limitFindings(column),
-    ...codeFindings(column),
+    ...codeFindings(column, kept),
   ];
 };
 
 const NO_CLIENT = finding('client_id IS NULL', 'refused', 'no_client', 'client_id');
 
-/** Devices of the trade came after this day, birth dates lie before it (common practice, no source). */
+/** A visit before this day is asked about, for a birth date may stand in its place (common practice, no source). */
 const EARLIEST_VISIT = '1990-01-01';
 /** As a spreadsheet shortens the months' names in ids that it took for dates. */
 const MONTHS = 'jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec';
@@ -121,23 +124,24 @@ const VISIT_FINDINGS: readonly string[] = [
   ),
   finding(`${VALUE_COLUMNS.map((name) => `${name} IS NULL`).join(' AND ')}`, 'refused', 'no_value', 'client_id'),
   finding('v_xc_ohm > v_r_ohm AND v_r_ohm >= 100 AND v_xc_ohm <= 300', 'question', 'above_resistance', 'xc_ohm'),
-  ...COLUMNS.flatMap(columnFindings),
 ];
 
 const ENROLMENT_FINDINGS: readonly string[] = [
   NO_CLIENT,
   finding('program IS NULL', 'refused', 'no_program', 'program'),
   finding('v_program_end < v_program_start', 'refused', 'end_before_start', 'program_end'),
-  ...ENROLMENT_COLUMNS.flatMap(columnFindings),
 ];
 
 /**
  * The text that judges every row of `<prefix>chunk` in one pass: `<prefix>found` gets one row for every cell with
  * something to say. Only `try_cast` touches a cell.
+ *
+ * @param kept codes that a person called numbers like any other: they raise no question again
  */
-export const verdictStatement = (prefix: string, role: 'visits' | 'enrolment'): string => {
+export const verdictStatement = (prefix: string, role: 'visits' | 'enrolment', kept: KeptCodes = new Map()): string => {
   const typed = COLUMNS.map((column) => `${typedExpression(column, 'c.')} AS v_${column.name}`).join(', ');
-  const findings = (role === 'visits' ? VISIT_FINDINGS : ENROLMENT_FINDINGS).join(',\n');
+  const [ofRow, columns] = role === 'visits' ? [VISIT_FINDINGS, COLUMNS] : [ENROLMENT_FINDINGS, ENROLMENT_COLUMNS];
+  const findings = [...ofRow, ...columns.flatMap((column) => columnFindings(column, kept))].join(',\n');
   return `INSERT INTO ${prefix}found
 WITH typed AS (
   SELECT c.*, f.imported_on, ${typed} FROM ${prefix}chunk AS c JOIN ${prefix}files AS f ON f.file_no = c.file_no

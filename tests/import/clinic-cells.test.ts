@@ -84,6 +84,21 @@ describe('a number that often stands for a missing one', () => {
     const file = await clinicFile(engine(), `${HEADINGS},Fasting time (h)\nP-1,2025-03-04,170,70,500,50,-99`);
     expect(file.said).toEqual(['question missing_code fasted_h']);
   });
+
+  test('is no question of its rows any more where it was kept for the column; other codes are', async () => {
+    const lines = [
+      `${HEADINGS},Fasting time (h)`,
+      ...['999', '999', '-99'].map((hours, n) => `P-${String(n)},2025-03-04,170,70,50${String(n)},50,${hours}`),
+    ].join('\n');
+    const file = await clinicFile(engine(), lines, ['fasted_h'], (mapping) => ({
+      ...mapping,
+      columns: mapping.columns.map((column) =>
+        column.to === 'fasted_h' ? { ...column, words: { '999': '999' } } : column,
+      ),
+    }));
+    expect(file.rows).toEqual(['accepted 999.0', 'accepted 999.0', 'held -99.0']);
+    expect(file.said).toEqual(['question missing_code fasted_h']);
+  });
 });
 
 describe('an id', () => {
