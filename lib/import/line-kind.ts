@@ -3,6 +3,7 @@ import { cellText } from './cell-reader';
 import { guessColumn } from './guess-column';
 import type { Mapping } from './mapping';
 import { lookupWord } from './plain-text';
+import { readDate } from './read-date';
 
 /** What a line below the header is where it is no row of data. */
 export type LineKind = 'heading_again' | 'other_heading' | 'text_line';
@@ -35,9 +36,12 @@ const namesColumns = (cells: readonly RawCell[], filled: readonly number[], name
   return known.length >= Math.max(FEWEST, KNOWN * texts.length);
 };
 
-/** A line that begins with a mark of comments and does not fit the header. */
-const isComment = (cells: readonly RawCell[], width: number): boolean =>
-  cells.length !== width && /^\s*(#|\/\/)/.test(cellText(cells[0] ?? ''));
+/** A line that begins with a mark of comments and does not fit the header, nor has a date where visits have theirs. */
+const isComment = (cells: readonly RawCell[], width: number, date: number | undefined): boolean => {
+  if (cells.length === width || !/^\s*(#|\/\/)/.test(cellText(cells[0] ?? ''))) return false;
+  const dated = date === undefined || date === 0 ? '' : cellText(cells[date] ?? '').trim();
+  return (['ymd', 'dmy', 'mdy'] as const).every((order) => readDate(dated, order) === undefined);
+};
 
 /**
  * Tells lines that are no data from rows, in the file's order: a heading that comes again (exports put one behind the
@@ -59,7 +63,7 @@ export const lineKinds = (mapping: Mapping): ((cells: readonly RawCell[]) => Lin
   };
 
   return (cells) => {
-    if (isComment(cells, header.length)) return 'text_line';
+    if (isComment(cells, header.length, date)) return 'text_line';
     if (mayBeHeading(cells) || cells.length === 1) {
       const filled = filledPlaces(cells);
       if (filled.length === 1 && filled[0] === 0 && header.length > 2) return 'text_line';

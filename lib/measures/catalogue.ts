@@ -193,7 +193,11 @@ const appendicular = (equation: Equation): readonly Measure[] => [
 const weightTerm = (equation: Equation): Expression => {
   const whole = equationExpression(equation);
   // A weight term that is divided, or differs by age, is what the weight adds to the whole.
-  if (equation.branches.some(({ dividedBy, ageFrom, ageBelow }) => [dividedBy, ageFrom, ageBelow].some((part) => part !== undefined)))
+  if (
+    equation.branches.some(({ dividedBy, ageFrom, ageBelow }) =>
+      [dividedBy, ageFrom, ageBelow].some((part) => part !== undefined),
+    )
+  )
     return difference(whole, substitute(whole, 'weight_kg', constant(0)));
   const { F, M } = coefficientsOf(equation, 'weight');
   return product(

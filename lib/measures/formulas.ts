@@ -132,7 +132,8 @@ export const FORMULAS: readonly Formula[] = [
       product(constant(-0.2), input('thigh_cm')),
     ),
     notation: '7 + 0.36·H²/R + 0.359·W + 4.5·sex − 0.2·thigh',
-    source: 'Deurenberg P et al. 1990, first equation, read in a compendium; the year is from memory, the journal unknown',
+    source:
+      'Deurenberg P et al. 1990, first equation, read in a compendium; the year is from memory, the journal unknown',
     verification: 'read-in-secondary-text',
     cautions: [
       'Made for 35 men and 37 women of 60–83 years, lying, at least two hours after a meal. The paper takes the thigh in metres (−20); here it is in centimetres.',

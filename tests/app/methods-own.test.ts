@@ -110,7 +110,10 @@ describe('an own equation’s file', () => {
     ['energy as fat-free mass', JSON.stringify({ ...kept, unit: 'MJ/d' })],
     [
       'a coefficient that overflows',
-      JSON.stringify({ ...kept, branches: [{ intercept: 1e308, terms: [{ coefficient: 1e308, regressor: 'weight' }] }] }),
+      JSON.stringify({
+        ...kept,
+        branches: [{ intercept: 1e308, terms: [{ coefficient: 1e308, regressor: 'weight' }] }],
+      }),
     ],
     [
       'muscle from the fat-free mass that some device exported',

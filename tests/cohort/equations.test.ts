@@ -203,7 +203,10 @@ test('index points outside the group are held where the clinic excludes them', a
     row,
   ]);
   const heldOf = async (settings: Partial<Settings>) =>
-    (await (await cohortOf(engine, rows, settings)).indices(filterFor('ffm'))).map(({ client, held }) => [client, held]);
+    (await (await cohortOf(engine, rows, settings)).indices(filterFor('ffm'))).map(({ client, held }) => [
+      client,
+      held,
+    ]);
   expect(await heldOf({})).toEqual([
     ['old', false],
     ['other', false],

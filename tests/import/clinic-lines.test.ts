@@ -99,6 +99,15 @@ describe('a line that is no row', () => {
     ]);
   });
 
+  test('is no comment where it has the date of a visit: an id may begin with the mark of comments', async () => {
+    const file = await clinicFile(
+      engine(),
+      lines(HEADINGS, row(1), '#12,2025-03-04,170,70,500,50', '#13,2025-03-04,170,70,500,50,x', '# made 2025-03-04'),
+    );
+    expect(file.rows).toEqual(['accepted P-1', 'accepted #12', 'refused', 'refused']);
+    expect(file.said).toEqual(['refused ragged', 'refused text_line']);
+  });
+
   test('but other headings refuses every row below it until the first headings come again', async () => {
     const other = 'Patient ID,Visit date,Weight (kg),Height (cm),R,Xc';
     const file = await clinicFile(

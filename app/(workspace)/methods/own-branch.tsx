@@ -58,7 +58,10 @@ export const OwnBranch = ({ title, branch, regressors, problems, onChange }: Own
             <LabelledSelect
               label={words.regressor}
               value={term.regressor}
-              options={[...new Set([...regressors, term.regressor])].map((value) => ({ value, label: words.regressors[value] }))}
+              options={[...new Set([...regressors, term.regressor])].map((value) => ({
+                value,
+                label: words.regressors[value],
+              }))}
               onChange={(regressor) => {
                 change(place, { regressor });
               }}
