@@ -4,18 +4,14 @@ import { RULE_IDS } from '../measures/comparability-rule';
 import { MEASURE_IDS } from '../measures/measure-id';
 import { ownEquationSchema } from '../measures/own-equation';
 import { ownReferenceSchema } from '../measures/references/own-reference';
+import { contactSettingsSchema } from './settings-parts/contact-settings';
+import { deviceSettingsSchema } from './settings-parts/device-settings';
+import { errorStudySettingsSchema } from './settings-parts/error-study-settings';
+import { programSchema } from './settings-parts/program-settings';
 
 const isoDate = z.string().refine((text) => parseIsoDate(text) !== undefined, 'not a date YYYY-MM-DD');
 const measureId = z.enum(MEASURE_IDS);
 const ruleId = z.enum(RULE_IDS);
-
-const programSchema = z.strictObject({
-  name: z.string().min(1),
-  plannedVisitWeeks: z.array(z.number().min(0)).default([]),
-  reviews: z.array(z.strictObject({ week: z.number().positive(), windowWeeks: z.number().positive() })).default([]),
-  /** What the program lets expect: kilograms (or the value's unit) per kilogram of weight change. */
-  expectedChange: z.array(z.strictObject({ measure: measureId, perKgWeightChange: z.number() })).default([]),
-});
 
 /** A clinic's written procedure: these conditions were met at this site from … to …, unless a row says no. */
 const procedureSchema = z.strictObject({
@@ -134,6 +130,9 @@ export const settingsSchema = z.strictObject({
   methods: methodsSchema.prefault({}),
   /** Readings outside the group that an equation was made for: marked, or left without a result. */
   outsideEquation: z.enum(['mark', 'exclude']).default('mark'),
+  errorStudy: errorStudySettingsSchema.prefault({}),
+  devices: deviceSettingsSchema.prefault({}),
+  contacts: contactSettingsSchema.prefault({}),
 });
 
 export type Settings = z.infer<typeof settingsSchema>;
