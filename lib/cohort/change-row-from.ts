@@ -1,9 +1,8 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
 import type { Measure } from '../measures/measure';
-import { isExported } from './is-exported';
-import { reasonsOf } from './reasons';
-import type { GradeMasks } from './rules-in-force';
+import { notedRules, reasonsOf } from './reasons';
+import { masksFor, type GradeMasks } from './rules-in-force';
 import type { ChangeRow, ChangeTerms, Comparable, ComparisonResult, Reason } from './types/change-row';
 import type { Tier } from './types/precision-row';
 
@@ -46,6 +45,7 @@ export const CHANGE_COLUMNS = `r.purpose, r.client_key, c.client_id, r.program, 
 export const changeRowFrom = (row: Row, measure: Measure, masks: GradeMasks): ChangeRow => {
   const tier = (row['tier'] === null || row['tier'] === undefined ? 6 : Number(row['tier'])) as Tier;
   const result = row['result_code'];
+  const graded = masksFor(masks, measure);
   return {
     clientKey: Number(row['client_key']),
     client: String(row['client_id']),
@@ -73,12 +73,12 @@ export const changeRowFrom = (row: Row, measure: Measure, masks: GradeMasks): Ch
           broken: Number(row['broken']),
           unknown: Number(row['unknown']),
           guards: Number(row['guard_mask']),
-          exported: isExported(measure),
         },
-        masks,
+        graded,
       ),
       ...thresholdReason(tier),
     ],
+    noted: notedRules(Number(row['broken']), graded),
     terms: termsOf(row),
   };
 };

@@ -7,7 +7,7 @@ import { changeRowFrom } from './change-row-from';
 import type { CohortModel } from './model';
 import type { Ask } from './question';
 import { guardsIn } from './reasons';
-import type { GradeMasks } from './rules-in-force';
+import { masksFor, type PairMasks } from './rules-in-force';
 import { contactCandidatesQuery, stripQuery } from './sql/contacts-sql';
 import type { ChangeRow } from './types/change-row';
 import type {
@@ -128,7 +128,7 @@ const candidateFrom = (row: Row, context: Context, strips: ReadonlyMap<number, r
 };
 
 /** Which visit a broken rule belongs to. A label that differs is the latest visit's, unless the one before it agrees. */
-const faultOf = (row: Row, masks: GradeMasks): 'latest' | 'baseline' => {
+const faultOf = (row: Row, masks: PairMasks): 'latest' | 'baseline' => {
   const graded = masks.no | masks.caution;
   const from = number(row, 'broken_from') & graded;
   const to = number(row, 'broken_to') & graded;
@@ -139,7 +139,7 @@ const faultOf = (row: Row, masks: GradeMasks): 'latest' | 'baseline' => {
   return together !== 0 && !agreesWithBefore ? 'latest' : 'baseline';
 };
 
-const whyAgain = (candidate: Candidate, masks: GradeMasks): AgainReason | undefined => {
+const whyAgain = (candidate: Candidate, masks: PairMasks): AgainReason | undefined => {
   const { row, change, contact, beyond } = candidate;
   if (change.guard === 'stop' || change.guard === 'hold') return undefined;
   if (!change.admitted) {
@@ -195,9 +195,10 @@ export const contactsOf = async (
     await ask(stripQuery(context.model), filter, { signal }),
     filter.comparable === 'strict' ? 1 : filter.comparable === 'caution' ? 2 : 3,
   );
+  const graded = masksFor(context.model.masks, context.model.catalogue.measure(context.model.lean));
   const candidates = rows.map((row) => candidateFrom(row, context, strips));
   const again = candidates.flatMap((candidate) => {
-    const why = whyAgain(candidate, context.model.masks);
+    const why = whyAgain(candidate, graded);
     return why === undefined ? [] : [againRow(candidate, why)];
   });
   const listedAgain = new Set(again.map((row) => row.clientKey));

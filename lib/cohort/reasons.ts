@@ -1,7 +1,7 @@
+import type { RuleId } from '../measures/comparability-rule';
 import { DEFAULT_RULES } from '../measures/default-rules';
 import { GUARD_CODES, guardBit, type GuardCode } from '../measures/guard';
-import type { GradeMasks } from './rules-in-force';
-import { ruleBit } from './rules-in-force';
+import { ruleBit, type PairMasks } from './rules-in-force';
 import type { Reason } from './types/change-row';
 
 /** The guards in a mask, in catalogue order. */
@@ -10,10 +10,10 @@ export const guardsIn = (mask: number): readonly GuardCode[] =>
 
 /** Why a pair is graded and guarded as it is: broken rules first, then unknown conditions, then guards. */
 export const reasonsOf = (
-  pair: { readonly broken: number; readonly unknown: number; readonly guards: number; readonly exported: boolean },
-  masks: GradeMasks,
+  pair: { readonly broken: number; readonly unknown: number; readonly guards: number },
+  masks: PairMasks,
 ): readonly Reason[] => {
-  const graded = (pair.exported ? masks.noExported : masks.no) | masks.caution;
+  const graded = masks.no | masks.caution;
   const has = (mask: number, bit: number): boolean => (mask & graded & bit) !== 0;
   const broken = DEFAULT_RULES.filter((rule) => has(pair.broken, ruleBit(rule.id))).map((rule) => rule.id);
   const unknown = DEFAULT_RULES.filter(
@@ -21,3 +21,7 @@ export const reasonsOf = (
   ).map((rule): Reason => `unknown_${rule.id}`);
   return [...broken, ...unknown, ...guardsIn(pair.guards)];
 };
+
+/** Rules that two visits break and that the clinic only notes: they grade nothing. */
+export const notedRules = (broken: number, masks: PairMasks): readonly RuleId[] =>
+  DEFAULT_RULES.filter((rule) => (broken & masks.note & ruleBit(rule.id)) !== 0).map((rule) => rule.id);

@@ -1,5 +1,7 @@
-import type { ComparabilityRule, RuleId } from '../measures/comparability-rule';
+import type { ComparabilityRule, RuleGrade, RuleId } from '../measures/comparability-rule';
 import { DEFAULT_RULES } from '../measures/default-rules';
+import type { Measure } from '../measures/measure';
+import { isExported } from './is-exported';
 import type { Settings } from './settings';
 
 /** The rule table with the clinic's own grades and limits laid over the defaults. */
@@ -14,21 +16,32 @@ export const rulesInForce = (settings: Settings): readonly ComparabilityRule[] =
 /** The bit of a rule in the masks: its place in the default table, which never changes with the settings. */
 export const ruleBit = (id: RuleId): number => 1 << DEFAULT_RULES.findIndex((rule) => rule.id === id);
 
-export interface GradeMasks {
-  /** Rules that make a pair incomparable, for values computed from the reading. */
+/** The rules of each grade as bit masks, for one kind of value. */
+export interface PairMasks {
+  /** Rules that make a pair incomparable. */
   readonly no: number;
-  /** The same for values that the device computed. */
-  readonly noExported: number;
   readonly caution: number;
+  /** Rules that are only said beside a pair. */
+  readonly note: number;
+}
+
+export interface GradeMasks {
+  /** For values computed from the reading. */
+  readonly computed: PairMasks;
+  /** For values that the device computed: its software matters too. */
+  readonly exported: PairMasks;
 }
 
 /** The rules of each grade as bit masks. */
 export const gradeMasks = (rules: readonly ComparabilityRule[]): GradeMasks => {
-  const mask = (keep: (rule: ComparabilityRule) => boolean): number =>
-    rules.filter(keep).reduce((bits, rule) => bits | ruleBit(rule.id), 0);
-  return {
-    no: mask((rule) => rule.grade === 'no' && rule.onlyExported !== true),
-    noExported: mask((rule) => rule.grade === 'no'),
-    caution: mask((rule) => rule.grade === 'caution'),
+  const masksOf = (kept: readonly ComparabilityRule[]): PairMasks => {
+    const mask = (grade: RuleGrade): number =>
+      kept.reduce((bits, rule) => (rule.grade === grade ? bits | ruleBit(rule.id) : bits), 0);
+    return { no: mask('no'), caution: mask('caution'), note: mask('note') };
   };
+  return { computed: masksOf(rules.filter((rule) => rule.onlyExported !== true)), exported: masksOf(rules) };
 };
+
+/** The masks that grade a value. */
+export const masksFor = (masks: GradeMasks, measure: Measure): PairMasks =>
+  isExported(measure) ? masks.exported : masks.computed;

@@ -3,7 +3,8 @@ import type { Engine, Row } from '../engine/types';
 import { DEFAULT_RULES } from '../measures/default-rules';
 import type { CohortModel } from './model';
 import { outsidePath } from './sql/outside-equation-sql';
-import { ruleBit } from './rules-in-force';
+import { isExported } from './is-exported';
+import { masksFor, ruleBit } from './rules-in-force';
 import type { Settings } from './settings';
 import type { CohortSummary, ConditionCoverage } from './types/cohort-summary';
 import type { ComparableSetting } from './types/filter';
@@ -51,7 +52,7 @@ export const summaryOf = async (
   const [totals] = await engine.query(`SELECT COUNT(*) AS visits, CAST(SUM(readings) AS INTEGER) AS readings,
   COUNT(DISTINCT client_key) AS clients, MIN(visit_date) AS first_visit,
   COUNT(*) FILTER (WHERE visit_date >= p.monday) AS since_monday,
-  COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(model.masks.no)} = 0 AND guards = 0
+  COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(masksFor(model.masks, model.catalogue.measure(model.lean)).no)} = 0 AND guards = 0
     AND NOT (${outsidePath(model.catalogue.measure(model.lean), 'visits')})) AS usable,
   COUNT(r_h) AS with_impedance,
   COUNT(*) FILTER (WHERE posture = 'standing') AS standing, COUNT(*) FILTER (WHERE posture = 'lying') AS lying
@@ -61,8 +62,9 @@ FROM visits CROSS JOIN params AS p`);
     'SELECT program, COUNT(DISTINCT client_key) AS clients FROM enrolments GROUP BY program ORDER BY program',
   );
   const sites = await engine.query("SELECT DISTINCT site FROM visits WHERE site <> '' ORDER BY site");
-  const [pairs] = await engine.query(`SELECT COUNT(*) FILTER (WHERE pair_rank <= 1) AS strict,
-  COUNT(*) FILTER (WHERE pair_rank <= 2) AS caution, COUNT(*) AS every
+  const rank = isExported(model.catalogue.measure(model.lean)) ? 'pair_rank_exported' : 'pair_rank';
+  const [pairs] = await engine.query(`SELECT COUNT(*) FILTER (WHERE ${rank} <= 1) AS strict,
+  COUNT(*) FILTER (WHERE ${rank} <= 2) AS caution, COUNT(*) AS every
 FROM pairs WHERE purpose = 1 AND bases & ${String(1 << lean.index)} <> 0`);
   const coverage = coverageFrom(coverageRow);
   const pairsBySetting = {

@@ -20,6 +20,7 @@ export const GUARD_CODES = [
   'fits_less_water',
   'fits_cell_mass',
   'sex_outside_equation',
+  'bmi_unknown',
 ] as const;
 
 export type GuardCode = (typeof GUARD_CODES)[number];
@@ -41,7 +42,8 @@ const ALWAYS_STOP: readonly GuardCode[] = ['pregnancy', 'under_18'];
  * Which guards stop, hold or only note a value: pregnancy and growth stop everything; fluid and dialysis stop
  * composition, computed or exported; a body that differs from what an equation assumes stops all but weight; a body
  * mass index outside the equation's group holds what it computes, outside 16–34 (ESPEN, Clin Nutr 2004;23:1430–1453)
- * also what the device exported. Other readings outside the equation's group are marked, or held where the clinic excludes
+ * also what the device exported; where it is not known at one end, nobody can say on which side it lies, and the same is
+ * held. Other readings outside the equation's group are marked, or held where the clinic excludes
  * them.
  */
 export const guardsOf = (measure: Pick<Measure, 'group' | 'equation'>, outside: OutsideEquation = 'mark'): Guards => {
@@ -57,7 +59,7 @@ export const guardsOf = (measure: Pick<Measure, 'group' | 'equation'>, outside: 
     case 'composition-exported':
       return {
         stop: [...ALWAYS_STOP, 'body_geometry', 'fluid', 'dialysis'],
-        hold: ['bmi_outside_16_34'],
+        hold: ['bmi_outside_16_34', 'bmi_unknown'],
         note: ['fast_weight_loss'],
       };
     case 'composition':
@@ -65,6 +67,7 @@ export const guardsOf = (measure: Pick<Measure, 'group' | 'equation'>, outside: 
         stop: [...ALWAYS_STOP, 'body_geometry', 'fluid', 'dialysis', 'not_the_equations_path'],
         hold: [
           'bmi_outside_16_34',
+          'bmi_unknown',
           ...(measure.equation?.population.bmi === undefined ? [] : (['bmi_outside_equation'] as const)),
           ...(outside === 'exclude' ? OUTSIDE : []),
         ],

@@ -122,6 +122,7 @@ export const changePart = (row: ChangeRow) => ({
   result: row.result,
   guard: row.guard,
   reasons: row.reasons.map(fileReason),
+  noted: row.noted,
   terms: row.terms,
 });
 

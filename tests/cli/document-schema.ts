@@ -144,6 +144,7 @@ export const documentSchema = z.strictObject({
       result: z.enum(['up', 'down', 'within', 'cannot-compare', 'no-threshold']).nullable(),
       guard: z.enum(['none', 'note', 'hold', 'stop']),
       reasons: z.array(z.string()),
+      noted: z.array(z.string()),
       terms: z
         .strictObject({ weight: number, resistance: number, reactance: number, height: number, age: number })
         .nullable(),

@@ -297,9 +297,43 @@ describe('the clinic’s own rules', () => {
   test('give another grade: off and note say nothing against a pair', () => {
     expect(fedCaution()).toEqual(['caution', ['fasting']]);
     expect(fedOff()).toEqual(['comparable', []]);
-    expect(fedNote()[0]).toBe('comparable');
+    expect(fedNote()).toEqual(['comparable', []]);
     expect(unrestedNo()).toEqual(['no', ['rested']]);
     expect(emptyOff()).toEqual(['comparable', []]);
+  });
+
+  const pairWith = (cells: Cells, rule: Settings['rules'][number], measure: CohortFilter['measure'] = 'ffm') =>
+    clinics.add([{ ...reading('a', START), ...cells }, reading('a', LATER), ...WITNESS], rules(rule)).latest(measure);
+  const noted = pairWith(fed, { id: 'fasting', grade: 'note' });
+  const notedUnknown = pairWith({ rested: '' }, { id: 'rested', grade: 'note' });
+  const notedMet = pairWith({}, { id: 'fasting', grade: 'note' });
+  const offFed = pairWith(fed, { id: 'fasting', grade: 'off' });
+
+  test('that only note a condition say it beside the pair where it is broken, and nothing where it is off or unknown', () => {
+    expect(noted().noted).toEqual(['fasting']);
+    expect([notedUnknown().noted, notedMet().noted, offFed().noted]).toEqual([[], [], []]);
+  });
+
+  const otherSoftware = { device_software: '0.9', ffm_kg: '55.0' };
+  const software = (grade: 'caution' | 'note', measure: CohortFilter['measure']) =>
+    clinics
+      .add(
+        [reading('a', START, otherSoftware), reading('a', LATER, { ffm_kg: '55.0' })],
+        rules({ id: 'software', grade }),
+      )
+      .latest(measure);
+  const ofTheDevice = [software('caution', 'ffm_exported'), software('note', 'ffm_exported')];
+  const computedHere = [software('caution', 'ffm'), software('note', 'ffm')];
+
+  test('on device software grade what the device computed alone, whatever the grade', () => {
+    expect(ofTheDevice.map((row) => [row().comparable, row().noted])).toEqual([
+      ['caution', []],
+      ['comparable', ['software']],
+    ]);
+    expect(computedHere.map((row) => [row().comparable, row().noted])).toEqual([
+      ['comparable', []],
+      ['comparable', []],
+    ]);
   });
 
   const lower = graded({ fasted_h: 5 }, {}, rules({ id: 'fasting', limit: 4 }));

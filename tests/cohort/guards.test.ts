@@ -207,6 +207,15 @@ describe('holds', () => {
     expect(light()).toEqual(expected);
   });
 
+  const weightless = atEitherEndAndBoth('hold', 'bmi_unknown', { weight_kg: '' });
+  const heightless = caught('hold', 'bmi_unknown', { height_cm: '' }, { height_cm: '' });
+
+  test('one that is not known holds muscle and what the device exported, for nobody can say where it lies', () => {
+    const expected = inOrder(janssen, OF_THE_DEVICE);
+    expect(weightless()).toEqual([expected, expected, expected]);
+    expect(heightless()).toEqual(inOrder(OF_THE_DEVICE));
+  });
+
   const heavyAndSwollen = clinics
     .add([reading('a', START, weightFor(40)), reading('a', LATER, { ...weightFor(40), oedema: 'y' })])
     .latest('ffm');

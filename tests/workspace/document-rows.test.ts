@@ -25,6 +25,7 @@ const STOPPED: ChangeRow = {
   result: null,
   guard: 'stop',
   reasons: ['pregnancy', 'lying_equation_standing'],
+  noted: [],
   terms: null,
 };
 

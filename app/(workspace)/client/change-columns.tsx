@@ -27,10 +27,14 @@ const whyColumn = ({ messages, formatters }: Wording): Column => ({
   id: 'why',
   title: messages.client.why,
   printed: false,
-  value: (row) =>
-    said(row).length === 0
-      ? messages.common.comparable[row.comparable]
-      : formatters.list(said(row).map((reason) => messages.reasons.short[reason])),
+  value: (row) => {
+    const why =
+      said(row).length === 0
+        ? messages.common.comparable[row.comparable]
+        : formatters.list(said(row).map((reason) => messages.reasons.short[reason]));
+    const noted = formatters.list(row.noted.map((rule) => messages.reasons.short[rule]));
+    return noted === '' ? why : messages.client.withNoted({ why, noted });
+  },
 });
 
 const dates = ({ messages }: Wording, printed = true): readonly Column[] => [

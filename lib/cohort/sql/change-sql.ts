@@ -17,6 +17,7 @@ const ownGuards = (measure: Measure): string => {
   const { equation } = measure;
   const parts = [
     when(eitherOutside('bmi', [16, 34]), guardBit('bmi_outside_16_34')),
+    when('a.bmi IS NULL OR b.bmi IS NULL', guardBit('bmi_unknown')),
     when(
       'p.days > 0 AND (a.weight - b.weight) * 7E0 / NULLIF(p.days, 0) >= 0.01E0 * a.weight',
       guardBit('fast_weight_loss'),

@@ -1,6 +1,7 @@
 import { guardBit } from '../../measures/guard';
 import type { Basis } from '../basis';
 import type { CohortModel } from '../model';
+import { masksFor, type PairMasks } from '../rules-in-force';
 import { brokenByPair } from './rule-masks-sql';
 
 /** A pair's rank from masks: 0 comparable, 1 by procedure, 2 with a caution, 3 cannot be compared. */
@@ -8,8 +9,7 @@ export const rankExpression = (
   broken: string,
   unknown: string,
   byProcedure: string,
-  no: number,
-  caution: number,
+  { no, caution }: PairMasks,
 ): string => {
   const graded = String(no | caution);
   return `CASE WHEN ${broken} & ${String(no)} <> 0 THEN 3
@@ -50,7 +50,7 @@ const pickLatest = (bases: readonly Basis[]): string =>
  * `pairs`: which two visits of a client are compared for which purpose (0 consecutive, 1 baseline→latest), for which
  * bases, with masks, ranks and the filter's dimensions. Built once per data version and settings.
  */
-export const pairsStatements = ({ rules, masks, bases }: CohortModel): readonly string[] => {
+export const pairsStatements = ({ rules, masks, bases, catalogue, lean }: CohortModel): readonly string[] => {
   const pregnancy = String(guardBit('pregnancy'));
   return [
     `CREATE OR REPLACE TABLE chosen_pairs AS
@@ -96,8 +96,8 @@ WITH masked AS (
   JOIN enrolments AS e ON e.enrolment_no = c.enrolment_no
 )
 SELECT masked.*,
-  ${rankExpression('broken', 'unknown', 'by_procedure', masks.no, masks.caution)} AS pair_rank,
-  ${rankExpression('broken', 'unknown', 'by_procedure', masks.noExported, masks.caution)} AS pair_rank_exported
+  ${rankExpression('broken', 'unknown', 'by_procedure', masks.computed)} AS pair_rank,
+  ${rankExpression('broken', 'unknown', 'by_procedure', masks.exported)} AS pair_rank_exported
 FROM masked`,
     'DROP TABLE chosen_pairs',
     `CREATE OR REPLACE TABLE baseline_grades AS
@@ -109,7 +109,7 @@ WITH masked AS (
   JOIN visits AS b ON b.client_key = e.client_key AND b.in_series = 1
 )
 SELECT enrolment_no, client_key, visit_no,
-  ${rankExpression('broken', 'unknown', 'by_procedure', masks.no, masks.caution)} AS grade_rank
+  ${rankExpression('broken', 'unknown', 'by_procedure', masksFor(masks, catalogue.measure(lean)))} AS grade_rank
 FROM masked`,
   ];
 };

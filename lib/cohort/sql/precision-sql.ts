@@ -2,6 +2,7 @@ import { guardMask } from '../../measures/guard';
 import type { Measure } from '../../measures/measure';
 import { isExported } from '../is-exported';
 import type { CohortModel } from '../model';
+import type { PairMasks } from '../rules-in-force';
 import { rankExpression } from './pairs-sql';
 import { reciprocal } from './reciprocal';
 import { brokenByPair } from './rule-masks-sql';
@@ -33,13 +34,12 @@ WHERE v.readings >= 2 AND v.visit_purpose <> 'crosscheck'`;
  * visit, and no program started in the cluster or in the 14 days before it; `guards` of both visits stop single values.
  */
 export const studyStatements = ({ rules, masks }: CohortModel): readonly string[] => {
-  const rank = (no: number): string =>
+  const rank = (graded: PairMasks): string =>
     rankExpression(
       '(a.broken | b.broken | x.together)',
       '(a.unknown | b.unknown)',
       '(a.by_procedure | b.by_procedure)',
-      no,
-      masks.caution,
+      graded,
     );
   return [
     `CREATE OR REPLACE TABLE study_visits AS
@@ -72,7 +72,7 @@ paired AS (
   JOIN visits AS b ON b.client_key = c.client_key AND b.visit_no = c.visit_no
 )
 SELECT x.client_key, x.visit_no, x.start_day, a.guards | b.guards AS guards,
-  ${rank(masks.no)} AS study_rank, ${rank(masks.noExported)} AS study_rank_exported,
+  ${rank(masks.computed)} AS study_rank, ${rank(masks.exported)} AS study_rank_exported,
   CASE WHEN EXISTS (SELECT 1 FROM enrolments AS e WHERE e.client_key = x.client_key
     AND e.program_start BETWEEN x.first_date - 14 AND x.last_date) THEN 1 ELSE 0 END AS program_started
 FROM paired AS x

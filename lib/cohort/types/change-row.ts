@@ -47,5 +47,7 @@ export interface ChangeRow {
   readonly result: ComparisonResult | null;
   readonly guard: GuardKind;
   readonly reasons: readonly Reason[];
+  /** Rules that the pair breaks and that the clinic only notes: they grade nothing. */
+  readonly noted: readonly RuleId[];
   readonly terms: ChangeTerms | null;
 }

@@ -85,6 +85,7 @@ export const client = (f: Formatters) => ({
   error: 'Error',
   result: 'Result',
   why: 'Why',
+  withNoted: (p: { why: string; noted: string }) => `${p.why}; noted only: ${p.noted}`,
   value: 'Value',
   unit: 'Unit',
   notJudged: 'not judged',

@@ -35,8 +35,8 @@ const broken = {
   fasting: 'not fasting at one of the two visits',
   contact: 'the contact check failed',
   dialysis_timing: 'another or an unknown time after dialysis',
-  exercise: 'exercise in the twelve hours before',
-  alcohol: 'alcohol in the twelve hours before',
+  exercise: 'exercise shortly before',
+  alcohol: 'alcohol shortly before',
   large_drink: 'a large drink before',
   bladder: 'bladder not emptied',
   rested: 'not rested',
@@ -82,6 +82,7 @@ const guard = {
   not_the_equations_path: 'another electrode path than the equation’s',
   bmi_outside_equation: 'body mass index outside the equation’s group',
   bmi_outside_16_34: 'body mass index outside 16–34 kg/m²',
+  bmi_unknown: 'body mass index not known',
   age_outside_equation: 'age outside the equation’s group',
   sex_outside_equation: 'sex outside the equation’s group',
   lying_equation_standing: 'equation made lying, measured standing',
@@ -109,6 +110,8 @@ const guardLong = {
     'The body mass index lies outside the group the equation was made for. The value is shown and not judged, and stands on no list; weight, resistance, reactance and phase angle are judged.',
   bmi_outside_16_34:
     'The body mass index lies outside 16–34 kg/m², the range in which estimates over time are advised (ESPEN, Clin Nutr 2004;23:1430–53). The value is shown and not judged.',
+  bmi_unknown:
+    'Without height and weight at both visits the body mass index is not known, so nobody can say whether the value may be judged. It is shown and not judged.',
   sex_outside_equation: 'The equation was made for the other sex: read the level with care.',
   age_outside_equation: 'The age lies outside the group the equation was made for: read the level with care.',
   lying_equation_standing:
