@@ -43,8 +43,13 @@ export const answerColumn = async (page: Page, choice: string | RegExp): Promise
 
 /** The number that stands under a heading of the counts, as `n of N`; '' where the heading is not there. */
 export const countOf = async (page: Page, name: string): Promise<string> => {
-  const item = page.locator('dl > div').filter({ has: page.getByText(name, { exact: true }) });
-  return (await item.count()) === 0 ? '' : (await item.locator('dd').innerText()).trim();
+  // Read at once: a count may go between a look for it and a wait for its text.
+  const texts = await page
+    .locator('dl > div')
+    .filter({ has: page.getByText(name, { exact: true }) })
+    .locator('dd')
+    .allInnerTexts();
+  return texts[0]?.trim() ?? '';
 };
 
 /** Signs the first change of a browser profile without initials; nothing where it was signed before. */
