@@ -21,6 +21,7 @@ export const GUARD_CODES = [
   'fits_cell_mass',
   'sex_outside_equation',
   'bmi_unknown',
+  'standing_equation_lying',
 ] as const;
 
 export type GuardCode = (typeof GUARD_CODES)[number];
@@ -31,7 +32,12 @@ export type OutsideEquation = 'mark' | 'exclude';
 export type Guards = Readonly<Record<'stop' | 'hold' | 'note', readonly GuardCode[]>>;
 
 /** The guards that say a reading lies outside an equation's group and are notes by default. */
-const OUTSIDE: readonly GuardCode[] = ['age_outside_equation', 'sex_outside_equation', 'lying_equation_standing'];
+const OUTSIDE: readonly GuardCode[] = [
+  'age_outside_equation',
+  'sex_outside_equation',
+  'lying_equation_standing',
+  'standing_equation_lying',
+];
 
 /** The bit of a guard in a visit's or a pair's mask. */
 export const guardBit = (code: GuardCode): number => 1 << GUARD_CODES.indexOf(code);

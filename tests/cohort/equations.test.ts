@@ -169,6 +169,18 @@ describe('readings outside the group that an equation was made for', () => {
     expect(own?.guard).not.toBe('stop');
   });
 
+  test('in posture are marked both ways: an equation made standing says so of people measured lying', async () => {
+    const rows = ['lying', 'standing'].flatMap((posture) =>
+      ['2025-01-06', '2025-06-06'].map((date) => reading(posture, date, { posture, electrode_path: 'foot-to-foot' })),
+    );
+    const cohort = await cohortOf(engine, rows, choosing({ ffm: 'ffm-taiwan-2015' }));
+    const changes = await cohort.changes(filterFor('ffm'), 'baseline-latest');
+    expect(changes.map(({ client, reasons }) => [client, reasons.includes('standing_equation_lying')])).toEqual([
+      ['lying', true],
+      ['standing', false],
+    ]);
+  });
+
   test('are seen in one reading of several, whatever the others say', async () => {
     const path = [{ electrode_path: 'hand-to-foot' }, { electrode_path: 'foot-to-foot' }];
     const unsaid = [{ electrode_path: '' }, { electrode_path: 'foot-to-foot' }];

@@ -7,7 +7,7 @@ import { saidReasons } from '../contact/reason-groups';
 type Column = DataColumn<ChangeRow>;
 
 /** True of every row of its value, and said once above the tables. */
-const everywhere: readonly Reason[] = ['lying_equation_standing', 'age_outside_equation'];
+const everywhere: readonly Reason[] = ['lying_equation_standing', 'standing_equation_lying', 'age_outside_equation'];
 
 const resultColumn = ({ messages }: Wording): Column => ({
   id: 'result',

@@ -48,5 +48,6 @@ export const outsideConditions = (
       : [{ code: 'sex_outside_equation' as const, when: `${visit}.sex <> '${population.sex}'` }]),
     ...(paths === '' ? [] : [{ code: 'not_the_equations_path' as const, when: paths }]),
     ...(posture === 'lying' ? [{ code: 'lying_equation_standing' as const, when: `${visit}.any_standing = 1` }] : []),
+    ...(posture === 'standing' ? [{ code: 'standing_equation_lying' as const, when: `${visit}.any_lying = 1` }] : []),
   ];
 };

@@ -45,7 +45,7 @@ const label = (column: string): string =>
 /**
  * One row per client, date, purpose, device and frequency: the mean of each value over its readings, how many readings hold each
  * basis, masks over the readings, and a number in time order. A body that differs from what an equation assumes stays so
- * at later visits that leave the columns empty. `first_path`, `last_path`, `any_standing`: what a label no longer says where
+ * at later visits that leave the columns empty. `first_path`, `last_path`, `any_standing`, `any_lying`: what a label no longer says where
  * the readings disagree, so that one reading on another path is enough for a guard. `in_series`: a visit that pairs are made from; of
  * several frequencies on a day the one at 50 kHz.
  */
@@ -60,6 +60,7 @@ SELECT r.client_key, r.visit_date, r.visit_purpose, r.device, MIN(r.reading_key)
   ${labels.map(label).join(',\n  ')},
   MIN(r.electrode_path) AS first_path, MAX(r.electrode_path) AS last_path,
   MAX(CASE WHEN r.posture = 'standing' THEN 1 ELSE 0 END) AS any_standing,
+  MAX(CASE WHEN r.posture = 'lying' THEN 1 ELSE 0 END) AS any_lying,
   MIN(r.completed_age) AS completed_age, AVG(r.height_cm) AS height_cm, AVG(r.recorded_height_cm) AS recorded_height_cm,
   MAX(CASE WHEN r.dialysis IN ('haemo', 'peritoneal') THEN 1 ELSE 0 END) AS on_dialysis,
   AVG(r.hours_since_dialysis) AS hours_since_dialysis, MAX(COALESCE(r.medication_changed, 0)) AS medication_changed_here,

@@ -88,6 +88,7 @@ export const methods = (f: Formatters) => ({
       sex_outside_equation: 'sex',
       not_the_equations_path: 'electrode path or frequency (its value is not computed then)',
       lying_equation_standing: 'posture (made lying, measured standing)',
+      standing_equation_lying: 'posture (made standing, measured lying)',
     } as Readonly<Record<string, string>>,
     outside: 'Readings outside an equation’s group',
     outsideOptions: { mark: 'marked, and judged', exclude: 'left without a result' },

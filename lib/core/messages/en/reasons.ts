@@ -86,6 +86,7 @@ const guard = {
   age_outside_equation: 'age outside the equation’s group',
   sex_outside_equation: 'sex outside the equation’s group',
   lying_equation_standing: 'equation made lying, measured standing',
+  standing_equation_lying: 'equation made standing, measured lying',
   fast_weight_loss: 'fast weight loss',
   mostly_weight_term: 'mostly the weight term',
   fits_less_water: 'fits less water',
@@ -116,6 +117,8 @@ const guardLong = {
   age_outside_equation: 'The age lies outside the group the equation was made for: read the level with care.',
   lying_equation_standing:
     'The equation was made lying, this clinic measures standing: read changes, not levels. No cut-off is applied.',
+  standing_equation_lying:
+    'The equation was made standing, this visit was measured lying: read changes, not levels. No cut-off is applied.',
   fast_weight_loss:
     'Weight fell fast. The share of water in lean tissue changes then (Eur J Clin Nutr 2023;77:525–31): read the lean change with care.',
   mostly_weight_term:
