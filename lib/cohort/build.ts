@@ -1,56 +1,20 @@
-import { mondayOf, type IsoDate } from '../core/iso-date';
+import type { IsoDate } from '../core/iso-date';
 import type { Engine, Row } from '../engine/types';
+import { fillSettings } from './fill-settings';
 import { precisionRows, type PrecisionInput } from './precision';
 import type { CohortModel } from './model';
-import { ruleBit } from './rules-in-force';
 import type { Settings } from './settings';
 import { clientsStatement } from './sql/clients-sql';
 import { enrolmentsStatements } from './sql/enrolments-sql';
 import { pairsStatements } from './sql/pairs-sql';
 import { betweenSumsQuery, studyStatements, withinSumsQuery } from './sql/precision-sql';
 import { readingValuesStatements } from './sql/reading-values-sql';
-import { settingsTables } from './sql/settings-sql';
+import { reviewsStatement } from './sql/reviews-sql';
 import { visitsStatements } from './sql/visits-sql';
 import type { Level } from './types/filter';
 import type { PrecisionRow } from './types/precision-row';
 
 export const LEVELS: readonly Level[] = [80, 90, 95];
-
-const fillSettings = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<void> => {
-  for (const statement of settingsTables) await engine.run(statement);
-  await engine.insert('params', ['as_of', 'monday', 'check_ups'], [[asOf, mondayOf(asOf), settings.checkUpsProgram]]);
-  await engine.insert(
-    'procedures',
-    ['site', 'from_date', 'to_date', 'mask'],
-    settings.procedures.map((procedure) => [
-      procedure.site,
-      procedure.from,
-      procedure.to,
-      procedure.conditions.reduce((mask, id) => mask | ruleBit(id), 0),
-    ]),
-  );
-  const answered = new Map<string, { sex: string | null; birth: string | null }>();
-  for (const answer of settings.answers) {
-    if (answer.kind !== 'sex-for-equations' && answer.kind !== 'birth-date') continue;
-    const known = answered.get(answer.client) ?? { sex: null, birth: null };
-    answered.set(
-      answer.client,
-      answer.kind === 'birth-date' ? { ...known, birth: answer.date } : { ...known, sex: answer.sex },
-    );
-  }
-  await engine.insert(
-    'client_answers',
-    ['client_id', 'sex', 'birth_date'],
-    [...answered].map(([client, { sex, birth }]) => [client, sex, birth]),
-  );
-  await engine.insert(
-    'expected_change',
-    ['program', 'measure', 'per_kg'],
-    settings.programs.flatMap((program) =>
-      program.expectedChange.map((expected) => [program.name, expected.measure, expected.perKgWeightChange]),
-    ),
-  );
-};
 
 const readPrecision = async (engine: Engine, model: CohortModel): Promise<PrecisionInput> => {
   const [within] = await engine.query(withinSumsQuery(model));
@@ -109,6 +73,7 @@ export const buildTables = async (
     ...readingValuesStatements(model),
     ...visitsStatements(model),
     ...enrolmentsStatements(model),
+    reviewsStatement(model),
     ...pairsStatements(model),
     ...studyStatements(model),
   ];

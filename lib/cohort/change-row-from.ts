@@ -4,6 +4,7 @@ import type { Measure } from '../measures/measure';
 import { notedRules, reasonsOf } from './reasons';
 import { masksFor, type GradeMasks } from './rules-in-force';
 import type { ChangeRow, ChangeTerms, Comparable, ComparisonResult, Reason } from './types/change-row';
+import { PURPOSES } from './types/filter';
 import type { Tier } from './types/precision-row';
 
 const GRADES: readonly Comparable[] = ['comparable', 'by-procedure', 'caution', 'no'];
@@ -37,7 +38,7 @@ const thresholdReason = (tier: Tier): readonly Reason[] => {
 };
 
 /** The columns of `change_rows` that a `ChangeRow` is read from. */
-export const CHANGE_COLUMNS = `r.purpose, r.client_key, c.client_id, r.program, r.from_no, r.to_no, r.broken, r.unknown,
+export const CHANGE_COLUMNS = `r.purpose, r.review_week, r.client_key, c.client_id, r.program, r.from_no, r.to_no, r.broken, r.unknown,
   r.pair_rank, r.from_date, r.to_date, r.k_from, r.k_to, r.value_from, r.value_to, r.change, r.tier, r.lsc, r.guard_kind,
   r.guard_mask, r.admitted, r.result_code, r.term_weight, r.term_resistance, r.term_reactance, r.term_height, r.term_age`;
 
@@ -51,7 +52,8 @@ export const changeRowFrom = (row: Row, measure: Measure, masks: GradeMasks): Ch
     client: String(row['client_id']),
     program: String(row['program']),
     measure: measure.id,
-    purpose: row['purpose'] === 1 ? 'baseline-latest' : 'consecutive',
+    purpose: PURPOSES[Number(row['purpose'])] ?? 'consecutive',
+    reviewWeek: row['review_week'] === null || row['review_week'] === undefined ? null : Number(row['review_week']),
     from: String(row['from_date']) as IsoDate,
     to: String(row['to_date']) as IsoDate,
     fromVisit: Number(row['from_no']),

@@ -23,6 +23,6 @@ export const changesOf = async (
   const measure = options.measure ?? model.catalogue.measure(filter.measure);
   const sql = `WITH ${changeRows(measure, model)}
 SELECT ${CHANGE_COLUMNS} FROM change_rows AS r JOIN clients AS c ON c.client_key = r.client_key
-ORDER BY c.client_id, r.to_date, r.from_date, r.program, r.to_no, r.from_no`;
+ORDER BY c.client_id, r.review_week NULLS FIRST, r.to_date, r.from_date, r.program, r.to_no, r.from_no`;
   return (await ask(sql, filter, options)).map((row) => changeRowFrom(row, measure, model.masks));
 };

@@ -78,10 +78,13 @@ const fallsBeyond = (excess: number, lsc: number | null): boolean =>
 /** Whether the visit before, within two weeks, is alone beyond the same threshold against the same baseline. */
 const confirmed = (row: Row, change: ChangeRow, context: Context): boolean => {
   if (number(row, 'before_confirms') === 0 || row['before_value'] === null) return false;
-  if (number(row, 'per_kg') !== 0 && row['before_weight_change'] === null) return false;
+  if (number(row, 'before_per_kg') !== 0 && row['before_weight_change'] === null) return false;
   if (row['step_rank'] === null || number(row, 'step_rank') > number(row, 'rank_limit')) return false;
   const excess =
-    number(row, 'before_value') - change.valueFrom - number(row, 'per_kg') * number(row, 'before_weight_change');
+    number(row, 'before_value') -
+    change.valueFrom -
+    number(row, 'before_per_kg') * number(row, 'before_weight_change') -
+    number(row, 'before_over_time');
   return fallsBeyond(excess, lscFor(context.precision, context.model.lean, change.kFrom, number(row, 'before_k')));
 };
 
@@ -90,7 +93,7 @@ const part = (row: Row, name: string, lsc: number | null): { change: number; lsc
 
 const candidateFrom = (row: Row, context: Context, strips: ReadonlyMap<number, readonly StripPoint[]>): Candidate => {
   const change = changeRowFrom(row, context.model.catalogue.measure(context.model.lean), context.model.masks);
-  const expected = number(row, 'per_kg') * number(row, 'weight_change');
+  const expected = number(row, 'per_kg') * number(row, 'weight_change') + number(row, 'over_time');
   const excess = change.change - expected;
   const lsc = (measure: string): number | null => lscFor(context.precision, measure, change.kFrom, change.kTo);
   const patterns = guardsIn(number(row, 'guard_mask'));

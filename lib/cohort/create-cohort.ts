@@ -12,6 +12,7 @@ import { cohortModel } from './model';
 import { createAsk } from './question';
 import { createSerial } from '../core/serial';
 import type { Settings } from './settings';
+import { reviewCountsOf, reviewsOf } from './reviews';
 import { summaryOf } from './summary';
 import type { Cohort } from './types/cohort';
 import { vectorsOf } from './vectors';
@@ -35,6 +36,8 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     precision: precisionAt,
     changes: (filter, purpose, signal) => changesOf(ask, model, filter, { purpose, signal }),
     programs: (filter, purpose, signal) => programRowsOf(ask, model, filter, purpose, signal),
+    reviews: (filter, signal) => reviewsOf(ask, model, filter, signal),
+    reviewCounts: (filter, signal) => reviewCountsOf(ask, model, filter, signal),
     vectors: (filter, signal) => vectorsOf(ask, model, filter, signal),
     indices: (filter, signal) => indicesOf(ask, model, filter, signal),
     equationFits: (filter, signal) => equationFitsOf(ask, model, filter, signal),

@@ -1,9 +1,20 @@
 import type { Engine, Row } from '../engine/types';
-import type { ComparableSetting, CohortFilter, Purpose } from './types/filter';
+import { PURPOSES, type ComparableSetting, type CohortFilter, type Purpose } from './types/filter';
 
 const RANK_LIMIT: Readonly<Record<ComparableSetting, number>> = { strict: 1, caution: 2, all: 3 };
 
-const COLUMNS = ['purpose', 'level', 'rank_limit', 'program', 'site', 'sex', 'age_from', 'age_to', 'client_key'];
+const COLUMNS = [
+  'purpose',
+  'level',
+  'rank_limit',
+  'program',
+  'site',
+  'sex',
+  'age_from',
+  'age_to',
+  'client_key',
+  'review_week',
+];
 
 /** Runs queries one filter at a time. */
 export type Ask = (
@@ -21,7 +32,7 @@ export const createAsk =
       await engine.run('DELETE FROM filter');
       await engine.insert('filter', COLUMNS, [
         [
-          options.purpose === 'consecutive' ? 0 : 1,
+          PURPOSES.indexOf(options.purpose ?? 'baseline-latest'),
           filter.level,
           RANK_LIMIT[filter.comparable],
           filter.program ?? null,
@@ -30,6 +41,7 @@ export const createAsk =
           filter.ageFrom ?? null,
           filter.ageTo ?? null,
           options.clientKey ?? null,
+          filter.reviewWeek ?? null,
         ],
       ]);
       return engine.query(sql, options.signal);

@@ -7,6 +7,7 @@ import { ownReferenceSchema } from '../measures/references/own-reference';
 import { contactSettingsSchema } from './settings-parts/contact-settings';
 import { deviceSettingsSchema } from './settings-parts/device-settings';
 import { errorStudySettingsSchema } from './settings-parts/error-study-settings';
+import { enrolmentSchema } from './settings-parts/enrolment-settings';
 import { programSchema } from './settings-parts/program-settings';
 
 const isoDate = z.string().refine((text) => parseIsoDate(text) !== undefined, 'not a date YYYY-MM-DD');
@@ -100,6 +101,8 @@ export const settingsSchema = z.strictObject({
   leanShareLimitPercent: z.number().positive().optional(),
   checkUpsProgram: z.string().default('Check-ups only'),
   programs: z.array(programSchema).default([]),
+  /** Enrolments as the clinic entered them. */
+  enrolments: z.array(enrolmentSchema).default([]),
   rules: z
     .array(
       z.strictObject({
@@ -136,6 +139,8 @@ export const settingsSchema = z.strictObject({
 });
 
 export type Settings = z.infer<typeof settingsSchema>;
+/** Settings as they are written: what has a default may be left out. */
+export type SettingsInput = z.input<typeof settingsSchema>;
 export type Procedure = z.infer<typeof procedureSchema>;
 export type Answer = z.infer<typeof answerSchema>;
 

@@ -1,4 +1,4 @@
-import type { ComparableSetting, CohortFilter, Level, Purpose } from '../cohort/types/filter';
+import { PURPOSES, type ComparableSetting, type CohortFilter, type Level, type Purpose } from '../cohort/types/filter';
 import type { MeasureId } from '../measures/measure-id';
 import {
   changePart,
@@ -7,6 +7,7 @@ import {
   methodPart,
   precisionPart,
   programPart,
+  reviewPart,
   vectorsPart,
 } from './document-rows';
 import type { OpenedFiles } from './open-files';
@@ -17,7 +18,8 @@ export interface DocumentOptions {
   readonly comparable: ComparableSetting;
 }
 
-const PURPOSES: readonly Purpose[] = ['consecutive', 'baseline-latest'];
+/** The purposes whose pairs are summed by program as they are; planned reviews are counted one by one. */
+const SUMMED: readonly Purpose[] = ['consecutive', 'baseline-latest'];
 
 /** Items of a JSON array, one a line, as they come. */
 async function* arrayItems(pages: AsyncIterable<readonly unknown[]>): AsyncGenerator<string> {
@@ -45,17 +47,24 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
     level: options.level,
     comparable: options.comparable,
   });
-  const everyQuestion = options.measures.flatMap((measure) => PURPOSES.map((purpose) => ({ measure, purpose })));
+  const questions = (purposes: readonly Purpose[]) =>
+    options.measures.flatMap((measure) => purposes.map((purpose) => ({ measure, purpose })));
   async function* changes(): AsyncGenerator<readonly unknown[]> {
     if (cohort === undefined) return;
-    for (const { measure, purpose } of everyQuestion) {
+    for (const { measure, purpose } of questions(PURPOSES)) {
       yield (await cohort.changes(filterFor(measure), purpose)).map(changePart);
     }
   }
   async function* programs(): AsyncGenerator<readonly unknown[]> {
     if (cohort === undefined) return;
-    for (const { measure, purpose } of everyQuestion) {
+    for (const { measure, purpose } of questions(SUMMED)) {
       yield (await cohort.programs(filterFor(measure), purpose)).map(programPart);
+    }
+  }
+  async function* reviews(): AsyncGenerator<readonly unknown[]> {
+    if (cohort === undefined) return;
+    for (const measure of options.measures) {
+      yield (await cohort.reviewCounts(filterFor(measure))).map((row) => reviewPart(measure, row));
     }
   }
   const wanted = new Set<string>(options.measures);
@@ -70,6 +79,8 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   yield* arrayItems(changes());
   yield '],\n"programs": [';
   yield* arrayItems(programs());
+  yield '],\n"reviews": [';
+  yield* arrayItems(reviews());
   const vectors =
     cohort === undefined
       ? { groups: [], paired: [], between: [] }

@@ -1,8 +1,10 @@
 import type { EquationFit } from '../cohort/types/methods';
 import type { Measure } from '../measures/measure';
+import type { MeasureId } from '../measures/measure-id';
 import type { ChangeRow, Reason } from '../cohort/types/change-row';
 import type { PrecisionRow } from '../cohort/types/precision-row';
 import type { ProgramRow } from '../cohort/types/program-row';
+import type { ReviewCounts } from '../cohort/types/reviews';
 import type { VectorAnalysis } from '../cohort/types/vector-analysis';
 import type { Finding, ImportPlan } from '../import/plan';
 
@@ -109,6 +111,7 @@ export const changePart = (row: ChangeRow) => ({
   program: row.program,
   measure: row.measure,
   purpose: row.purpose,
+  review_week: row.reviewWeek,
   from: row.from,
   to: row.to,
   k_from: row.kFrom,
@@ -143,6 +146,23 @@ export const programPart = (row: ProgramRow) => ({
   no_threshold: row.noThreshold,
   held: row.held,
   stopped: row.stopped,
+});
+
+/** One planned review of one program for one value: seen of those due. `actual_day` is [Q1, median, Q3]. */
+export const reviewPart = (measure: MeasureId, row: ReviewCounts) => ({
+  program: row.program,
+  measure,
+  week: row.week,
+  window_weeks: row.windowWeeks,
+  n_due: row.due,
+  n_seen: row.seen,
+  n_pairs: row.pairs,
+  n_comparable: row.comparable,
+  n_seen_early: row.seenEarly,
+  n_not_yet: row.notYet,
+  n_ended_before: row.endedBefore,
+  passed_over: row.passedOver,
+  actual_day: row.actualDay === null ? null : [row.actualDay.q1, row.actualDay.median, row.actualDay.q3],
 });
 
 export const vectorsPart = (vectors: VectorAnalysis) => ({

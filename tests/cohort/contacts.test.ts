@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Settings } from '../../lib/cohort/settings';
+import type { SettingsInput } from '../../lib/cohort/settings';
 import type { ContactLists } from '../../lib/cohort/types/contact-lists';
 import type { IsoDate } from '../../lib/core/iso-date';
 import { openNodeEngine } from '../../lib/engine/node';
@@ -23,7 +23,7 @@ const STUDY = errorStudy(30, (person, visit) => ({
 const CELLS: Cells = { r_ohm: '540.0', xc_ohm: '46.0' };
 const WATER: Cells = { r_ohm: '540.0', xc_ohm: '54.0' };
 
-const listsOf = async (later: Cells, date = '2025-05-20', settings: Partial<Settings> = {}, first: Cells = {}) => {
+const listsOf = async (later: Cells, date = '2025-05-20', settings: SettingsInput = {}, first: Cells = {}) => {
   const rows = [reading('a', '2025-01-06', first), reading('a', date, { ...later })];
   const cohort = await cohortOf(engine, [...STUDY, ...rows], settings, { asOf: '2025-06-30' as IsoDate });
   return cohort.contacts(filterFor('ffm'));

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { settingsSchema, type Settings } from '../../lib/cohort/settings';
+import { settingsSchema, type SettingsInput } from '../../lib/cohort/settings';
 import type { ChangeRow } from '../../lib/cohort/types/change-row';
 import type { Cohort } from '../../lib/cohort/types/cohort';
 import type { CohortFilter, Purpose } from '../../lib/cohort/types/filter';
@@ -71,7 +71,7 @@ export const exportFile = (rows: readonly Cells[], name = 'visits.csv') => ({
 export const cohortOf = async (
   engine: Engine,
   rows: readonly Cells[],
-  settings: Partial<Settings> = {},
+  settings: SettingsInput = {},
   options: Partial<OpenOptions> = {},
 ): Promise<Cohort> => {
   const today = options.today ?? ('2030-01-01' as IsoDate);
@@ -143,7 +143,7 @@ export const errorStudy = (people: number, cells: (person: number, visit: 0 | 1)
 type Question = readonly [measure: CohortFilter['measure'], purpose: Purpose, more: Partial<CohortFilter>];
 
 interface SharedClinic {
-  readonly settings: Partial<Settings>;
+  readonly settings: SettingsInput;
   readonly options: Partial<OpenOptions>;
   readonly rows: Cells[];
   readonly questions: Map<string, Question>;
@@ -160,7 +160,7 @@ export interface SharedCase {
 
 export interface SharedClinics {
   /** A case: its clients are its own, and its sites too unless the settings' procedures name them. */
-  add(rows: readonly Cells[], settings?: Partial<Settings>, options?: Partial<OpenOptions>): SharedCase;
+  add(rows: readonly Cells[], settings?: SettingsInput, options?: Partial<OpenOptions>): SharedCase;
   /** Builds every clinic, one per settings and as-of, and asks all its questions. */
   build(engine: Engine): Promise<void>;
 }
@@ -170,7 +170,7 @@ export const sharedClinics = (): SharedClinics => {
   const clinics = new Map<string, SharedClinic>();
   let cases = 0;
 
-  const clinicFor = (settings: Partial<Settings>, options: Partial<OpenOptions>): SharedClinic => {
+  const clinicFor = (settings: SettingsInput, options: Partial<OpenOptions>): SharedClinic => {
     const key = JSON.stringify([settings, options]);
     const clinic = clinics.get(key) ?? { settings, options, rows: [], questions: new Map(), answers: new Map() };
     clinics.set(key, clinic);

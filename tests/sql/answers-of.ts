@@ -3,7 +3,7 @@ import type { CohortFilter, Purpose } from '../../lib/cohort/types/filter';
 import type { Engine, Row } from '../../lib/engine/types';
 import type { MeasureId } from '../../lib/measures/measure-id';
 
-const PURPOSES: readonly Purpose[] = ['baseline-latest', 'consecutive'];
+const PURPOSES: readonly Purpose[] = ['baseline-latest', 'consecutive', 'baseline-review'];
 
 /** The tables of the pipeline, each with the columns that order it. */
 export const TABLES: Readonly<Record<string, string>> = {
@@ -13,7 +13,10 @@ export const TABLES: Readonly<Record<string, string>> = {
   procedures: 'site, from_date, to_date, mask',
   client_answers: 'client_id',
   thresholds: 'measure, level',
-  expected_change: 'program, measure',
+  expected_change: 'program, measure, from_day',
+  planned_reviews: 'program, target_day',
+  planned_times: 'program, due_day',
+  kept_enrolments: 'client_id, program, program_start',
   clients: 'client_key',
   site_days: 'site, visit_date',
   recorded_here: 'site, calendar_month',
@@ -21,7 +24,8 @@ export const TABLES: Readonly<Record<string, string>> = {
   visits: 'client_key, visit_no',
   enrolments: 'enrolment_no',
   enrolment_latest: 'enrolment_no',
-  pairs: 'purpose, client_key, enrolment_no, from_no, to_no',
+  reviews: 'enrolment_no, review_week',
+  pairs: 'purpose, client_key, enrolment_no, review_week, from_no, to_no',
   baseline_grades: 'enrolment_no, visit_no',
   study_visits: 'client_key, visit_no, start_day',
 };
@@ -84,6 +88,8 @@ export const answersOf = async (cohort: Cohort): Promise<Readonly<Record<string,
     vectors: await cohort.vectors(filterOf('ffm')),
     indices: await cohort.indices(filterOf('ffm')),
     contacts: await cohort.contacts(filterOf('ffm')),
+    reviews: await cohort.reviews(filterOf('ffm')),
+    reviewCounts: await cohort.reviewCounts(filterOf('weight')),
     clients,
     client: await cohort.client(someone?.clientKey ?? 0, filterOf('ffm')),
     filtered: {
@@ -91,6 +97,8 @@ export const answersOf = async (cohort: Cohort): Promise<Readonly<Record<string,
       changes: await cohort.changes(narrow, 'consecutive'),
       vectors: await cohort.vectors(narrow),
       contacts: await cohort.contacts(narrow),
+      reviews: await cohort.reviews(narrow),
+      reviewCounts: await cohort.reviewCounts({ ...narrow, reviewWeek: 12 }),
       clients: await cohort.clients(narrow),
     },
   };

@@ -9,6 +9,7 @@ const STOPPED: ChangeRow = {
   program: 'Walking',
   measure: 'ffm',
   purpose: 'baseline-latest',
+  reviewWeek: null,
   from: '2025-01-13' as IsoDate,
   to: '2025-12-15' as IsoDate,
   fromVisit: 1,

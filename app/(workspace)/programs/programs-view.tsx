@@ -26,7 +26,7 @@ import styles from './programs-screen.module.css';
 
 interface ProgramsViewProps {
   readonly rows: readonly ProgramRow[];
-  readonly purpose: Purpose;
+  readonly purpose: Exclude<Purpose, 'baseline-review'>;
   readonly choice: ReactNode;
 }
 

@@ -85,7 +85,7 @@ export const changeRows = (measure: Measure, model: CohortModel): string => {
   const rank = isExported(measure) ? 'p.pair_rank_exported' : 'p.pair_rank';
   const termColumns = TERM_PARTS.map((part) => `${terms?.[part] ?? 'CAST(NULL AS DOUBLE PRECISION)'} AS term_${part}`);
   return `joined AS (
-  SELECT p.purpose, p.client_key, p.enrolment_no, p.program, p.from_no, p.to_no, p.broken, p.unknown, p.by_procedure,
+  SELECT p.purpose, p.review_week, p.client_key, p.enrolment_no, p.program, p.from_no, p.to_no, p.broken, p.unknown, p.by_procedure,
     p.days, ${rank} AS pair_rank, f.rank_limit, a.visit_date AS from_date, b.visit_date AS to_date,
     a.${basis.column} AS k_from, b.${basis.column} AS k_to, a.${measure.id} AS value_from, b.${measure.id} AS value_to,
     t.tier, ${lscOf('t', basis.column)} AS lsc, p.guards | ${ownGuards(measure)} AS pair_guards,
@@ -101,7 +101,7 @@ export const changeRows = (measure: Measure, model: CohortModel): string => {
   ${joinExplaining('tw', 'ffm_without_weight')}
   ${joinExplaining('tz', 'z_h')}
   ${joinExplaining('tp', 'phase_angle')}
-  WHERE p.purpose = f.purpose AND p.bases & ${String(1 << basis.index)} <> 0
+  WHERE p.purpose = f.purpose AND (f.review_week IS NULL OR f.purpose <> 2 OR p.review_week = f.review_week) AND p.bases & ${String(1 << basis.index)} <> 0
     AND (f.program IS NULL OR p.program = f.program) AND (f.site IS NULL OR p.site = f.site)
     AND (f.sex IS NULL OR p.sex = f.sex) AND (f.age_from IS NULL OR p.completed_age >= f.age_from)
     AND (f.age_to IS NULL OR p.completed_age <= f.age_to) AND (f.client_key IS NULL OR p.client_key = f.client_key)

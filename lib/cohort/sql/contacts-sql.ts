@@ -3,6 +3,7 @@ import { guardMask } from '../../measures/guard';
 import { isExported } from '../is-exported';
 import type { CohortModel } from '../model';
 import { changeRows } from './change-sql';
+import { expectedRows } from './expected-change-sql';
 import { outsidePath } from './outside-equation-sql';
 
 /** A client stands on a list for six weeks after the last visit. */
@@ -40,6 +41,15 @@ before AS (
     AND v.visit_no < q.to_no AND v.visit_no > q.from_no AND v.${k} > 0
   WHERE q.place = 1 GROUP BY q.client_key, q.to_no
 ),
+before_pairs AS (
+  SELECT q.enrolment_no, q.from_date, v.visit_date AS to_date
+  FROM recent AS q
+  JOIN before AS w ON w.client_key = q.client_key AND w.to_no = q.to_no
+  JOIN visits AS v ON v.client_key = w.client_key AND v.visit_no = w.before_no
+  WHERE q.place = 1
+),
+${expectedRows('expected', 'recent', lean)},
+${expectedRows('expected_before', 'before_pairs', lean)},
 other AS (
   SELECT c.client_key, c.to_no, c.from_no, CASE WHEN c.guards & ${stopped} <> 0
     OR ${outsidePath(measure, 'a')} OR ${outsidePath(measure, 'b')} THEN 3 ELSE ${rank} END AS pair_rank
@@ -51,14 +61,16 @@ other AS (
 SELECT ${CHANGE_COLUMNS}, r.program_start, r.weight_to - r.weight_from AS weight_change,
   r.bare_to - r.bare_from AS bare_change, r.phase_to - r.phase_from AS phase_change,
   r.without_weight_direction, r.impedance_direction, r.phase_direction, r.broken_from, r.broken_to, r.rank_limit,
-  COALESCE(x.per_kg, 0E0) AS per_kg, o.pair_rank AS step_rank, o.from_no AS step_from_no, v.visit_date AS before_date, v.${lean} AS before_value,
+  COALESCE(x.per_kg, 0E0) AS per_kg, COALESCE(x.over_time, 0E0) AS over_time,
+  COALESCE(xb.per_kg, 0E0) AS before_per_kg, COALESCE(xb.over_time, 0E0) AS before_over_time, o.pair_rank AS step_rank, o.from_no AS step_from_no, v.visit_date AS before_date, v.${lean} AS before_value,
   v.weight - r.weight_from AS before_weight_change, v.${k} AS before_k,
   CASE WHEN v.visit_date >= r.to_date - ${String(CONFIRM_DAYS)} THEN 1 ELSE 0 END AS before_confirms
 FROM recent AS r
 JOIN clients AS c ON c.client_key = r.client_key
-LEFT JOIN expected_change AS x ON x.program = r.program AND x.measure = '${lean}'
+LEFT JOIN expected AS x ON x.enrolment_no = r.enrolment_no AND x.from_date = r.from_date AND x.to_date = r.to_date
 LEFT JOIN before AS w ON w.client_key = r.client_key AND w.to_no = r.to_no
 LEFT JOIN visits AS v ON v.client_key = w.client_key AND v.visit_no = w.before_no
+LEFT JOIN expected_before AS xb ON xb.enrolment_no = r.enrolment_no AND xb.from_date = r.from_date AND xb.to_date = v.visit_date
 LEFT JOIN other AS o ON o.client_key = r.client_key AND o.to_no = r.to_no
 WHERE r.place = 1
 ORDER BY c.client_id`;

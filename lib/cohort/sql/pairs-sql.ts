@@ -46,9 +46,20 @@ const pickLatest = (bases: readonly Basis[]): string =>
     )
     .join('\n  UNION ALL ');
 
+const pickReviews = (bases: readonly Basis[]): string =>
+  bases
+    .map(
+      (
+        basis,
+      ) => `SELECT w.client_key, w.enrolment_no, w.review_week, w.baseline_no AS from_no, w.seen_${String(basis.index)} AS to_no, ${String(1 << basis.index)} AS bit
+  FROM reviews AS w JOIN visits AS b ON b.client_key = w.client_key AND b.visit_no = w.baseline_no
+  WHERE w.due = 1 AND w.seen_${String(basis.index)} IS NOT NULL AND b.${basis.column} > 0`,
+    )
+    .join('\n  UNION ALL ');
+
 /**
- * `pairs`: which two visits of a client are compared for which purpose (0 consecutive, 1 baseline→latest), for which
- * bases, with masks, ranks and the filter's dimensions. Built once per data version and settings.
+ * `pairs`: which two visits of a client are compared for which purpose (0 consecutive, 1 baseline→latest, 2
+ * baseline→planned review, of reviews that are due), for which bases, with masks, ranks and the filter's dimensions. Built once per data version and settings.
  */
 export const pairsStatements = ({ rules, masks, bases, catalogue, lean }: CohortModel): readonly string[] => {
   const pregnancy = String(guardBit('pregnancy'));
@@ -77,13 +88,19 @@ open_then AS (
 ),
 latest AS (
   ${pickLatest(bases.list)}
+),
+reviewed AS (
+  ${pickReviews(bases.list)}
 )
-SELECT 0 AS purpose, client_key, enrolment_no, from_no, to_no, bases FROM open_then WHERE place = 1
+SELECT 0 AS purpose, CAST(NULL AS DOUBLE PRECISION) AS review_week, client_key, enrolment_no, from_no, to_no, bases FROM open_then WHERE place = 1
 UNION ALL
-SELECT 1, client_key, enrolment_no, from_no, to_no, BIT_OR(bit) FROM latest GROUP BY client_key, enrolment_no, from_no, to_no`,
+SELECT 1, CAST(NULL AS DOUBLE PRECISION), client_key, enrolment_no, from_no, to_no, BIT_OR(bit) FROM latest GROUP BY client_key, enrolment_no, from_no, to_no
+UNION ALL
+SELECT 2, review_week, client_key, enrolment_no, from_no, to_no, BIT_OR(bit) FROM reviewed
+GROUP BY client_key, enrolment_no, review_week, from_no, to_no`,
     `CREATE OR REPLACE TABLE pairs AS
 WITH masked AS (
-  SELECT c.purpose, c.client_key, c.enrolment_no, c.from_no, c.to_no, c.bases,
+  SELECT c.purpose, c.review_week, c.client_key, c.enrolment_no, c.from_no, c.to_no, c.bases,
     e.program, b.site, b.sex, b.completed_age, b.visit_date - a.visit_date AS days,
     a.broken | b.broken | ${brokenByPair(rules)} AS broken,
     a.unknown | b.unknown AS unknown, a.by_procedure | b.by_procedure AS by_procedure,

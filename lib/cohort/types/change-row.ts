@@ -30,6 +30,8 @@ export interface ChangeRow {
   readonly program: string;
   readonly measure: AnyMeasureId;
   readonly purpose: Purpose;
+  /** The planned review's week after the start, for the purpose *baseline-review*; null for the others. */
+  readonly reviewWeek: number | null;
   readonly from: IsoDate;
   readonly to: IsoDate;
   readonly fromVisit: number;

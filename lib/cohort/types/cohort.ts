@@ -10,6 +10,7 @@ import type { CohortFilter, Level, Purpose } from './filter';
 import type { EquationComparison, EquationFit, ExportAgreement, MeasuredWay } from './methods';
 import type { PrecisionRow } from './precision-row';
 import type { ProgramRow } from './program-row';
+import type { ReviewCounts, ReviewRow } from './reviews';
 import type { VectorAnalysis } from './vector-analysis';
 
 /** What screens, files and the command line ask of one data version. Every answer comes from the same pipeline. */
@@ -26,6 +27,9 @@ export interface Cohort {
   precision(level: Level): readonly PrecisionRow[];
   changes(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ChangeRow[]>;
   programs(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ProgramRow[]>;
+  /** For each enrolment and planned review: due, seen and on which day, seen early, not yet, or ended before. */
+  reviews(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ReviewRow[]>;
+  reviewCounts(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ReviewCounts[]>;
   vectors(filter: CohortFilter, signal?: AbortSignal): Promise<VectorAnalysis>;
   indices(filter: CohortFilter, signal?: AbortSignal): Promise<readonly IndexPoint[]>;
   /** For each equation in force: the share of visits inside the group it was made for. */

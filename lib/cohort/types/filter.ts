@@ -5,7 +5,10 @@ export type ComparableSetting = 'strict' | 'caution' | 'all';
 
 export type Level = 80 | 90 | 95;
 
-export type Purpose = 'consecutive' | 'baseline-latest';
+/** What two visits are compared for; the place in the list is the number in the tables. */
+export const PURPOSES = ['consecutive', 'baseline-latest', 'baseline-review'] as const;
+
+export type Purpose = (typeof PURPOSES)[number];
 
 /** What the filter bar says; undefined means all. Ages are completed years at the later visit. */
 export interface CohortFilter {
@@ -17,4 +20,6 @@ export interface CohortFilter {
   readonly sex?: 'F' | 'M';
   readonly ageFrom?: number;
   readonly ageTo?: number;
+  /** For the purpose *baseline-review*: the planned review's week after the start; undefined = every review. */
+  readonly reviewWeek?: number;
 }

@@ -80,7 +80,7 @@ export const client = (f: Formatters) => ({
   from: 'From',
   to: 'To',
   kind: 'Kind',
-  purpose: { consecutive: 'visit before', 'baseline-latest': 'baseline' },
+  purpose: { consecutive: 'visit before', 'baseline-latest': 'baseline', 'baseline-review': 'planned review' },
   change: 'Change',
   error: 'Error',
   result: 'Result',
