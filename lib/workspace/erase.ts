@@ -47,7 +47,9 @@ export const eraseActs = (bench: Workbench): Pick<Workspace, 'erase'> => {
     const isGone = (id: string): boolean => ids.has(id);
     const files = await withoutErased(body.state, isGone, (file) => blobs.getBlob(file.sha256), entry.at);
     if (!files.ok) return files;
-    const isNamed = [...body.state.notes, ...body.state.marks].some((item) => isGone(item.client));
+    const isNamed = [...body.state.notes, ...body.state.marks, ...body.state.settings.enrolments].some((item) =>
+      isGone(item.client),
+    );
     // The demo's file comes from the site: its rows are known to the database alone.
     const isShown = body.kind === 'demo' && (await rowsOfClient(await bench.engine(), client)).length > 0;
     if (files.value.rows === 0 && !isNamed && !isShown) return err(errors.unknownClient);

@@ -55,7 +55,9 @@ export const everythingAbout = async (
   const rows = await rowsOfClient(engine, client);
   const notes = state.notes.filter((note) => ids.has(note.client));
   const marks = state.marks.filter((mark) => ids.has(mark.client));
-  if (rows.length === 0 && notes.length === 0 && marks.length === 0) return err(errors.unknownClient);
+  const enrolments = state.settings.enrolments.filter(({ client: id }) => ids.has(id));
+  if (rows.length === 0 && [notes, marks, enrolments].every((list) => list.length === 0))
+    return err(errors.unknownClient);
   const lines = new Set(rows.map(({ row }) => JSON.stringify(row)));
   const isTheirs = ({ row }: { readonly row: KeptRow['row'] }): boolean =>
     lines.has(JSON.stringify({ source: row.source, line: row.line, part: row.part }));
@@ -85,6 +87,15 @@ export const everythingAbout = async (
     'set-aside.csv': csv(['file', 'line', 'reason', ...SIGNED], setAside),
     'notes.csv': csv(['client', 'text', ...SIGNED], notes),
     'marks.csv': csv(['client', 'kind', 'value', ...SIGNED], marks),
+    'enrolments.csv': csv(
+      ['client', 'program', 'start', 'end', 'end_reason', 'initials'],
+      enrolments.map(({ start, end, endReason, ...rest }) => ({
+        ...rest,
+        start: start ?? '',
+        end: end ?? '',
+        end_reason: endReason ?? '',
+      })),
+    ),
     'answers.csv': csv(
       ['kind', 'answer'],
       answers.map((answer) => ({ kind: answer.kind, answer: JSON.stringify(answer) })),

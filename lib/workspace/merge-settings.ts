@@ -1,3 +1,4 @@
+import { enrolmentKey } from '../cohort/plan-rows';
 import { settingsSchema, type Answer, type Settings } from '../cohort/settings';
 import { mergeMethods } from './merge-methods';
 import { mergeList, mergeValue, type MergeWork } from './three-way';
@@ -20,11 +21,12 @@ const subjectOf = (answer: Answer): string => {
 const asText = (value: unknown): string => JSON.stringify(value);
 
 type Item = Settings[ListKey][number];
-type ListKey = 'programs' | 'rules' | 'procedures' | 'withoutProcedure' | 'answers';
+type ListKey = 'programs' | 'enrolments' | 'rules' | 'procedures' | 'withoutProcedure' | 'answers';
 
 /** How the items of each list are told apart; procedures are a set. */
 const LIST_KEYS: { readonly [Key in ListKey]: (item: Settings[Key][number]) => string } = {
   programs: (program) => program.name,
+  enrolments: enrolmentKey,
   rules: (rule) => rule.id,
   procedures: asText,
   withoutProcedure: asText,
@@ -33,7 +35,7 @@ const LIST_KEYS: { readonly [Key in ListKey]: (item: Settings[Key][number]) => s
 
 const isList = (key: string): key is ListKey => Object.hasOwn(LIST_KEYS, key);
 
-/** Settings out of three, key by key: programs by name, rules by id, answers by what they are about, procedures as a set, methods part by part. */
+/** Settings out of three, key by key: programs by name, enrolments by client, program and start, rules by id, answers by what they are about, procedures as a set, methods part by part. */
 export const mergeSettings = (work: MergeWork, base: Settings, mine: Settings, theirs: Settings): Settings => {
   const keys = new Set([...Object.keys(mine), ...Object.keys(theirs)]) as ReadonlySet<keyof Settings>;
   const merged = [...keys].map((key): readonly [string, unknown] => {

@@ -1,6 +1,8 @@
 import { chosenEquation, equationsOfClinic } from '../cohort/equations-in-force';
+import { programProblems } from '../cohort/program-problems';
 import { settingsSchema, type Settings } from '../cohort/settings';
 import type { AppError } from '../core/app-error';
+import { programProblemWords } from '../core/messages/en/program-problems';
 import { err, ok, type Result } from '../core/result';
 import { QUANTITIES } from '../measures/equation';
 
@@ -19,9 +21,19 @@ const equationTrouble = (settings: Settings): string | undefined => {
   return undefined;
 };
 
+/** What is wrong with how a program is set; undefined where all can be kept. */
+const programTrouble = ({ programs }: Settings): string | undefined => {
+  for (const [place, program] of programs.entries()) {
+    const others = programs.filter((_, other) => other !== place);
+    const wrong = programProblems(program, others).find(({ severity }) => severity === 'error');
+    if (wrong !== undefined) return `programs.${String(place)}.${wrong.field}: ${programProblemWords(wrong)}`;
+  }
+  return undefined;
+};
+
 /**
  * Settings from JSON text; the error names the place and what is wrong there. An equation that cannot be in force is an
- * error here: another one would silently compute in its stead.
+ * error here: another one would silently compute in its stead; so is a program whose plan cannot be followed.
  */
 export const parseSettings = (text: string): Result<Settings, AppError> => {
   let json: unknown;
@@ -35,7 +47,7 @@ export const parseSettings = (text: string): Result<Settings, AppError> => {
     });
   }
   const parsed = settingsSchema.safeParse(json);
-  const trouble = parsed.success ? equationTrouble(parsed.data) : undefined;
+  const trouble = parsed.success ? (equationTrouble(parsed.data) ?? programTrouble(parsed.data)) : undefined;
   if (parsed.success && trouble === undefined) return ok(parsed.data);
   const issue = parsed.error?.issues[0];
   const place = issue?.path.map(String).join('.') ?? '';

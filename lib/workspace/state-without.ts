@@ -7,7 +7,11 @@ const names = (answer: Answer, isGone: (id: string) => boolean): boolean =>
 /** A state without what was said of erased people; its files, and what was said of their rows, are another matter. */
 export const stateWithout = (state: ClinicState, isGone: (clientId: string) => boolean): ClinicState => ({
   ...state,
-  settings: { ...state.settings, answers: state.settings.answers.filter((answer) => !names(answer, isGone)) },
+  settings: {
+    ...state.settings,
+    answers: state.settings.answers.filter((answer) => !names(answer, isGone)),
+    enrolments: state.settings.enrolments.filter(({ client }) => !isGone(client)),
+  },
   notes: state.notes.filter((note) => !isGone(note.client)),
   marks: state.marks.filter((mark) => !isGone(mark.client)),
   corrections: state.corrections.filter(

@@ -19,6 +19,8 @@ export interface Program {
   readonly bmi: Range;
   readonly plannedVisitWeeks: readonly number[];
   readonly reviews: readonly { readonly week: number; readonly windowWeeks: number }[];
+  /** What the program means to do to weight and to the lean value; null = nobody said. */
+  readonly intended: { readonly weight: 'loss' | 'gain' | 'neither' | null; readonly lean: 'up' | 'hold' | null };
   /** SD of body water between days, in litres. */
   readonly waterSd: number;
   /** Hazard of leaving per month, by month since the start. */
@@ -40,6 +42,7 @@ export const PROGRAMS: readonly Program[] = [
       { week: 12, windowWeeks: 3 },
       { week: 24, windowWeeks: 3 },
     ],
+    intended: { weight: 'neither', lean: 'up' },
     waterSd: 0.35,
     leavingPerMonth: () => 0.018,
     oedemaRate: 0.015,
@@ -57,6 +60,7 @@ export const PROGRAMS: readonly Program[] = [
       { week: 26, windowWeeks: 3 },
       { week: 52, windowWeeks: 4 },
     ],
+    intended: { weight: 'loss', lean: 'hold' },
     waterSd: 0.4,
     leavingPerMonth: (month) => (month < 3 ? 0.05 : 0.03),
     oedemaRate: 0.015,
@@ -74,6 +78,7 @@ export const PROGRAMS: readonly Program[] = [
       { week: 26, windowWeeks: 4 },
       { week: 52, windowWeeks: 5 },
     ],
+    intended: { weight: 'neither', lean: 'hold' },
     waterSd: 0.6,
     leavingPerMonth: () => 0.016,
     oedemaRate: 0.08,
@@ -87,6 +92,7 @@ export const PROGRAMS: readonly Program[] = [
     bmi: { mean: 26.4, sd: 4.6, low: 17.5, high: 40 },
     plannedVisitWeeks: [0, 3, 6],
     reviews: [{ week: 6, windowWeeks: 1 }],
+    intended: { weight: 'neither', lean: 'up' },
     waterSd: 0.4,
     leavingPerMonth: () => 0.03,
     oedemaRate: 0.015,
@@ -103,6 +109,7 @@ export const PROGRAMS: readonly Program[] = [
       { week: 26, windowWeeks: 4 },
       { week: 52, windowWeeks: 5 },
     ],
+    intended: { weight: null, lean: null },
     waterSd: 0.35,
     leavingPerMonth: () => 0.02,
     oedemaRate: 0.015,

@@ -42,10 +42,11 @@ export const settingsText = (clinic: Clinic): string => {
     leanMeasure: 'ffm',
     leanShareLimitPercent: 35,
     checkUpsProgram: 'Check-ups only',
-    programs: PROGRAMS.map(({ name, plannedVisitWeeks, reviews }) => ({
+    programs: PROGRAMS.map(({ name, plannedVisitWeeks, reviews, intended }) => ({
       name,
       plannedVisitWeeks,
       reviews,
+      intended,
       expectedChange: name === 'Weight management' ? [{ measure: 'ffm', perKgWeightChange: EXPECTED_LEAN_SHARE }] : [],
     })),
     procedures: [

@@ -16,7 +16,28 @@ import {
 } from './temporary-postgres';
 
 const AS_OF = '2025-12-01' as IsoDate;
-const settings = settingsSchema.parse({ errorSource: { kind: 'published' } });
+const settings = settingsSchema.parse({
+  errorSource: { kind: 'published' },
+  programs: [
+    {
+      name: 'Walking',
+      plannedVisitWeeks: [0, 8, 21],
+      reviews: [{ week: 8, windowWeeks: 2 }],
+      expectedChange: [
+        { measure: 'ffm', fromWeek: 0, toWeek: 8, perKgWeightChange: 0.3, perMonth: 0.1 },
+        { measure: 'ffm', fromWeek: 8, perKgWeightChange: 0.1 },
+      ],
+    },
+  ],
+  answers: [{ kind: 'same-client', ids: ['B'], client: 'b' }],
+  enrolments: [
+    // The clinic’s word goes before the file’s; an id that was answered to be b’s is b’s.
+    { client: 'a', program: 'Walking', start: '2025-01-06', end: '2025-04-01', endReason: 'declined' },
+    { client: 'B', program: 'Evenings', start: '2025-02-01' },
+    { client: 'c', program: 'Evenings', start: '2026-02-01' },
+    { client: 'nobody', program: 'Evenings', start: '2025-02-01' },
+  ],
+});
 
 const VISITS = [
   'client_id,visit_date,site,device_id,height_cm,weight_kg,r_ohm,xc_ohm,posture,electrode_path',
@@ -59,6 +80,8 @@ const tell = async (engine: Engine) => {
       'SELECT client_key, program, program_start, program_end, end_reason, baseline_no FROM enrolments ORDER BY enrolment_no',
     ),
     changes: await cohort.changes(filterOf('r_h', { comparable: 'all' }), 'baseline-latest'),
+    reviews: await cohort.reviews(filterOf('r_h')),
+    contacts: await cohort.contacts(filterOf('r_h')),
     precision: cohort.precision(95),
   };
 };
@@ -95,7 +118,13 @@ describe('enrolment rows and a threshold per height', () => {
           [1, 'Walking', '2025-01-06'],
           [1, 'Strength', '2025-03-01'],
           [2, 'Walking', null],
+          [2, 'Evenings', '2025-02-01'],
           [3, 'Check-ups only', null],
+        ]);
+        expect(here.enrolments[0]).toMatchObject({ program_end: '2025-04-01', end_reason: 'declined' });
+        expect(here.reviews.map(({ client, state, actualDay }) => [client, state, actualDay])).toEqual([
+          ['a', 'seen', 56],
+          ['b', 'seen', 56],
         ]);
         expect(here.changes.map(({ client, tier }) => [client, tier])).toContainEqual(['b', 4]);
         expect(new Set(here.changes.map(({ lsc }) => lsc?.toFixed(2))).size).toBeGreaterThan(1);

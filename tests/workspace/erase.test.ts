@@ -14,6 +14,10 @@ const SETTINGS = settingsSchema.parse({
     { kind: 'sex-for-equations', client: 'zoe', sex: 'F' },
     { kind: 'sex-for-equations', client: 'a', sex: 'M' },
   ],
+  enrolments: [
+    { client: 'Zoe-1', program: 'Walking', start: '2025-01-06', end: '2025-09-01', endReason: 'moved' },
+    { client: 'a', program: 'Evenings', start: '2025-02-01' },
+  ],
 });
 
 const MIXED = file('mixed.csv', [
@@ -73,6 +77,7 @@ test('everything about one person is one file whose name says nobody’s', async
   expect(Object.keys(files).sort()).toEqual([
     'answers.csv',
     'corrections.csv',
+    'enrolments.csv',
     'log.csv',
     'marks.csv',
     'notes.csv',
@@ -89,6 +94,9 @@ test('everything about one person is one file whose name says nobody’s', async
   expect(files['notes.csv']).toContain('asked for her data');
   expect(files['corrections.csv']).toContain('mixed.csv,3,weight_kg,80.0,81,slip');
   expect(files['answers.csv']).toContain('same-client');
+  expect(files['enrolments.csv']?.trim().split('\r\n').slice(1)).toEqual([
+    'Zoe-1,Walking,2025-01-06,2025-09-01,moved,',
+  ]);
   expect(files['log.csv']?.match(/corrected|set-aside|note-written|mark-written|imported/g)).toEqual([
     'imported',
     'corrected',
@@ -110,6 +118,7 @@ test('an erased person is gone from files, settings, notes, corrections and hist
   expect([session.undoes, session.redoes, session.notes.map(({ client }) => client)]).toEqual([null, null, ['a']]);
   expect([session.corrections, session.setAside, session.marks]).toEqual([[], [], []]);
   expect(session.settings.answers).toEqual([{ kind: 'sex-for-equations', client: 'a', sex: 'M' }]);
+  expect(session.settings.enrolments.map(({ client }) => client)).toEqual(['a']);
   expect(await allKept()).not.toMatch(/zoe|Zimmer|asked for her/i);
   const kept = (await place.store.blobs()).map(({ name }) => name);
   expect([kept.length, kept.filter((name) => blobsBefore.includes(name)).length]).toEqual([2, 1]);

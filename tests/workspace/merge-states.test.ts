@@ -117,19 +117,28 @@ describe('what only one side changed', () => {
     ]);
   });
 
-  test('programs go by name, procedures are a set, answers go by what they are about', () => {
+  test('programs go by name, enrolments by client, program and start, procedures are a set, answers go by what they are about', () => {
     const procedure = (site: string) => ({ site, from: null, to: null, conditions: ['fasting'], initials: 'AB' });
-    const base = state({ settings: settings({ programs: [{ name: 'Walking' }], procedures: [procedure('North')] }) });
+    const enrolment = (client: string) => ({ client, program: 'Walking', start: '2025-01-06' });
+    const base = state({
+      settings: settings({
+        programs: [{ name: 'Walking' }],
+        procedures: [procedure('North')],
+        enrolments: [enrolment('a')],
+      }),
+    });
     const mine = state({
       settings: settings({
         programs: [{ name: 'Walking', plannedVisitWeeks: [0, 12] }],
         procedures: [procedure('North'), procedure('South')],
         answers: [{ kind: 'sex-for-equations', client: 'a', sex: 'F' }],
+        enrolments: [{ ...enrolment('a'), end: '2025-06-02', endReason: 'moved' }],
       }),
     });
     const theirs = state({
       settings: settings({
         programs: [{ name: 'Walking' }, { name: 'Strength' }],
+        enrolments: [enrolment('a'), enrolment('b')],
         procedures: [],
         answers: [{ kind: 'sex-for-equations', client: 'b', sex: 'M' }],
       }),
@@ -140,6 +149,10 @@ describe('what only one side changed', () => {
       ['Strength', []],
     ]);
     expect(both.procedures.map(({ site }) => site)).toEqual(['South']);
+    expect(both.enrolments.map(({ client, end }) => [client, end])).toEqual([
+      ['a', '2025-06-02'],
+      ['b', null],
+    ]);
     expect(both.answers.map((answer) => 'client' in answer && answer.client)).toEqual(['a', 'b']);
   });
 });

@@ -47,7 +47,7 @@ listed AS (
 ),
 intentions AS (
   SELECT s.client_key, s.program, s.weight_change_intended, ROW_NUMBER() OVER (
-    PARTITION BY s.client_key, s.program ORDER BY s.said_on DESC NULLS LAST, s.said_no DESC) AS place
+    PARTITION BY s.client_key, s.program ORDER BY s.said_on DESC NULLS LAST, s.said_no DESC NULLS LAST) AS place
   FROM (
     SELECT r.client_key, COALESCE(r.program, p.check_ups) AS program, r.weight_change_intended, r.visit_date AS said_on, r.reading_key AS said_no
     FROM readings AS r CROSS JOIN params AS p WHERE r.weight_change_intended IS NOT NULL AND r.visit_date <= p.as_of

@@ -2,8 +2,8 @@ import { isExported } from '../is-exported';
 import type { Measure } from '../../measures/measure';
 import type { CohortModel } from '../model';
 
-/** More than any client's visits: the later digits of a code that orders by distance first. */
-const PLACES = '1000000';
+/** 2²⁰, more than any client's visits: a code orders by distance first, and its lower bits are the visit. */
+const PLACES = 1_048_576;
 
 /**
  * `reviews`: one row per enrolment and planned review of its program. The target lies `review_week` weeks after the
@@ -14,7 +14,7 @@ const PLACES = '1000000';
  */
 export const reviewsStatement = ({ bases }: CohortModel): string => {
   const closest = (where: string): string =>
-    `CAST(MIN(CASE WHEN ${where} THEN CAST(i.distance AS BIGINT) * ${PLACES} + i.visit_no END) % ${PLACES} AS INTEGER)`;
+    `CAST(MIN(CASE WHEN ${where} THEN CAST(i.distance AS BIGINT) * ${String(PLACES)} + i.visit_no END) & ${String(PLACES - 1)} AS INTEGER)`;
   return `CREATE OR REPLACE TABLE reviews AS
 WITH planned AS (
   SELECT e.enrolment_no, e.client_key, e.program, e.baseline_no, e.program_end, r.review_week, r.window_weeks, r.target_day,

@@ -10,6 +10,7 @@ export const personFile = {
       'set-aside.csv    rows that the clinic left out, with the reason.',
       'notes.csv        what the clinic wrote down.',
       'marks.csv        marks on lists, such as what came of a call.',
+      'enrolments.csv   programs that the clinic entered, with start, end and reason.',
       'answers.csv      what was answered to questions about this client.',
       'log.csv          what was done with these rows, when, and by whom (initials).',
       '',
