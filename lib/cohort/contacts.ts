@@ -1,13 +1,27 @@
 import type { IsoDate } from '../core/iso-date';
 import { daysBetween } from '../core/iso-date';
 import type { Row } from '../engine/types';
-import type { MeasureId } from '../measures/measure-id';
 import { beyondThreshold } from '../stats/beyond-threshold';
 import { changeRowFrom } from './change-row-from';
+import { changesOf } from './changes';
+import { contactSeriesFrom, type ContactSeries } from './contact-rules/contact-series';
+import { SLOPE_LEVEL } from './contact-rules/lean-slope';
+import { statusFindings, type StatusValue } from './contact-rules/status-findings';
+import {
+  ruleBook,
+  talkToReasons,
+  WEIGHT_TERM,
+  type FoundReasons,
+  type LeanEvidence,
+} from './contact-rules/talk-to-reasons';
+import { cutOffsInForce } from './cut-offs-in-force';
 import type { CohortModel } from './model';
 import type { Ask } from './question';
 import { guardsIn } from './reasons';
 import { masksFor, type PairMasks } from './rules-in-force';
+import type { Settings } from './settings';
+import { TALK_TO_RULES, type TalkToRule } from './settings-parts/contact-settings';
+import { contactSeriesQuery } from './sql/contact-series-sql';
 import { contactCandidatesQuery, stripQuery } from './sql/contacts-sql';
 import type { ChangeRow } from './types/change-row';
 import type {
@@ -15,17 +29,14 @@ import type {
   ContactLists,
   ContactRow,
   MeasureAgainRow,
+  RuleCount,
   StripPoint,
   TalkToRow,
 } from './types/contact-lists';
 import type { CohortFilter } from './types/filter';
 import type { PrecisionRow } from './types/precision-row';
 
-/** First sights closer to the threshold than this factor are measured again before anyone is called. */
-const NEAR_THRESHOLD = 1.15;
 const STRIP_LENGTH = 5;
-/** Lean values whose equation holds the weight itself. */
-const WEIGHT_TERM: ReadonlySet<MeasureId> = new Set(['ffm', 'ffmi']);
 const AGAIN_ORDER: readonly AgainReason[] = [
   'cannot-compare',
   'fits-less-water',
@@ -37,6 +48,7 @@ const AGAIN_ORDER: readonly AgainReason[] = [
 interface Context {
   readonly asOf: IsoDate;
   readonly model: CohortModel;
+  readonly settings: Settings;
   readonly precision: readonly PrecisionRow[];
 }
 
@@ -44,6 +56,7 @@ interface Candidate {
   readonly row: Row;
   readonly change: ChangeRow;
   readonly contact: ContactRow;
+  readonly evidence: LeanEvidence;
   readonly beyond: boolean;
 }
 
@@ -122,12 +135,17 @@ const candidateFrom = (row: Row, context: Context, strips: ReadonlyMap<number, r
     number(row, 'without_weight_direction') === -1;
   // Without a weight at both ends nothing can be expected of a program that expects by weight: nobody is listed by it.
   const expectable = number(row, 'per_kg') === 0 || row['weight_change'] !== null;
-  return {
-    row,
+  const beyond = change.result === 'down' && fallsBeyond(excess, change.lsc) && notWeightAlone && expectable;
+  const evidence: LeanEvidence = {
     change,
-    contact,
-    beyond: change.result === 'down' && fallsBeyond(excess, change.lsc) && notWeightAlone && expectable,
+    excess,
+    judged: change.admitted && change.result !== null && change.result !== 'no-threshold' && expectable,
+    beyond,
+    confirmed: contact.seenAtTwoVisits,
+    notWeightAlone,
+    weightChange: row['weight_change'] === null ? null : number(row, 'weight_change'),
   };
+  return { row, change, contact, evidence, beyond };
 };
 
 /** Which visit a broken rule belongs to. A label that differs is the latest visit's, unless the one before it agrees. */
@@ -142,7 +160,12 @@ const faultOf = (row: Row, masks: PairMasks): 'latest' | 'baseline' => {
   return together !== 0 && !agreesWithBefore ? 'latest' : 'baseline';
 };
 
-const whyAgain = (candidate: Candidate, masks: PairMasks): AgainReason | undefined => {
+const whyAgain = (
+  candidate: Candidate,
+  masks: PairMasks,
+  nearFactor: number,
+  found: FoundReasons,
+): AgainReason | undefined => {
   const { row, change, contact, beyond } = candidate;
   if (change.guard === 'stop' || change.guard === 'hold') return undefined;
   if (!change.admitted) {
@@ -152,12 +175,14 @@ const whyAgain = (candidate: Candidate, masks: PairMasks): AgainReason | undefin
     return change.comparable === 'no' ? 'cannot-compare' : 'caution';
   }
   if (change.result === 'down' && contact.fits === 'water') return 'fits-less-water';
-  const near = change.lsc !== null && Math.abs(contact.excess) < NEAR_THRESHOLD * change.lsc;
-  return beyond && near && !contact.seenAtTwoVisits ? 'near-threshold' : undefined;
+  const near = change.lsc !== null && Math.abs(contact.excess) < nearFactor * change.lsc;
+  const alone = found.reasons.every(({ rule }) => rule === 'lean-change');
+  return beyond && near && alone && !contact.seenAtTwoVisits ? 'near-threshold' : undefined;
 };
 
 const againRow = (candidate: Candidate, why: AgainReason): MeasureAgainRow => {
   const { row, change, contact } = candidate;
+  const start = row['program_start'];
   const before = row['before_date'];
   const later = typeof before === 'string' && number(row, 'step_rank') <= 1 ? (before as IsoDate) : change.to;
   return {
@@ -167,6 +192,7 @@ const againRow = (candidate: Candidate, why: AgainReason): MeasureAgainRow => {
     program: change.program,
     latest: change.to,
     baseline: change.from,
+    programStart: typeof start === 'string' ? (start as IsoDate) : null,
     why,
     reasons: change.reasons,
     change,
@@ -182,10 +208,79 @@ const byErrorAlone = (checked: number, context: Context, level: number): Contact
   return { about: (checked * (1 - level / 100)) / 2, from: (checked * low) / 200, to: (checked * high) / 200 };
 };
 
+/** Whether a program means people to lose weight; null: nobody said. */
+const lossMeantBy = (_settings: Settings, _program: string): boolean | null => null;
+
+/** The levels in force that published cut-offs are about. */
+const statusValues = ({ catalogue }: CohortModel): readonly StatusValue[] =>
+  (['ffmi', 'asmi'] as const).flatMap((quantity) => {
+    const equation = catalogue.follows(quantity) ? catalogue.measure(quantity).equation : undefined;
+    return equation === undefined ? [] : [{ quantity, equation }];
+  });
+
+const seriesOf = async (
+  ask: Ask,
+  filter: CohortFilter,
+  { model, settings }: Context,
+  signal?: AbortSignal,
+): Promise<{
+  readonly lean: ReadonlyMap<number, ContactSeries>;
+  readonly weight: ReadonlyMap<number, ContactSeries>;
+}> => {
+  const meant = (program: string): boolean | null => lossMeantBy(settings, program);
+  const of = async (id: 'weight' | CohortModel['lean']) =>
+    contactSeriesFrom(await ask(contactSeriesQuery(model.catalogue.measure(id), model), filter, { signal }), meant);
+  return { lean: await of(model.lean), weight: await of('weight') };
+};
+
+const strengthOf = (row: TalkToRow): number => {
+  const [first] = row.reasons;
+  if (first?.rule !== 'lean-change') return 2;
+  return first.sight === 'confirmed' ? 0 : 1;
+};
+
+const byStrength = (a: TalkToRow, b: TalkToRow): number => {
+  const size = (row: ContactRow): number => Math.abs(row.excess) / (row.change.lsc ?? 1);
+  return strengthOf(a) - strengthOf(b) || size(b) - size(a) || (a.client < b.client ? -1 : 1);
+};
+
+/** A row that only the weight stands for: the lean value cannot be read at this client. */
+const weightRow = (series: ContactSeries, change: ChangeRow, asOf: IsoDate): ContactRow => ({
+  clientKey: series.clientKey,
+  client: series.client,
+  program: series.program,
+  weekOfProgram: series.programStart === null ? null : Math.floor(daysBetween(series.programStart, asOf) / 7),
+  change,
+  expected: 0,
+  excess: change.change,
+  withoutWeight: null,
+  phaseAngle: null,
+  seenAtTwoVisits: false,
+  fits: 'cannot-tell',
+  strip: series.visits.map(({ date, value, usable }) => ({ date, value, comparable: usable })).slice(-STRIP_LENGTH),
+});
+
+const countOf = (
+  rule: TalkToRule,
+  found: readonly FoundReasons[],
+  talkTo: readonly TalkToRow[],
+  level: number,
+): RuleCount => {
+  const checked = found.filter((one) => one.checked.includes(rule)).length;
+  const oneWay = rule === 'lean-change' ? (1 - level / 100) / 2 : rule === 'lean-slope' ? (1 - SLOPE_LEVEL) / 2 : null;
+  return {
+    rule,
+    checked,
+    listed: talkTo.filter(({ reasons }) => reasons.some((reason) => reason.rule === rule)).length,
+    byErrorAlone: oneWay === null ? null : checked * oneWay,
+  };
+};
+
 /**
- * Talk to and Measure again by their first rule: active program, last visit at most six weeks before as-of, lean value
- * down more than error beyond what the program lets expect, not mostly the weight term. Who stands in Measure again is
- * not in Talk to. Confirmed before first sight, then by excess in units of its threshold.
+ * Talk to and Measure again: clients of an open program, last visit at most six weeks before as-of. Talk to holds who
+ * gives a rule a reason, one row a client; who stands in Measure again is not in Talk to, unless only the baseline is at
+ * fault and the comparable visits after it give a reason. Confirmed before first sight, then by excess in units of its
+ * threshold; rows of other rules follow.
  */
 export const contactsOf = async (
   ask: Ask,
@@ -193,38 +288,81 @@ export const contactsOf = async (
   context: Context,
   signal?: AbortSignal,
 ): Promise<ContactLists> => {
-  const rows = await ask(contactCandidatesQuery(context.model), filter, { signal });
+  const { model, settings, precision, asOf } = context;
+  const rows = await ask(contactCandidatesQuery(model), filter, { signal });
   const strips = stripsByClient(
-    await ask(stripQuery(context.model), filter, { signal }),
+    await ask(stripQuery(model), filter, { signal }),
     filter.comparable === 'strict' ? 1 : filter.comparable === 'caution' ? 2 : 3,
   );
-  const graded = masksFor(context.model.masks, context.model.catalogue.measure(context.model.lean));
-  const candidates = rows.map((row) => candidateFrom(row, context, strips));
-  const again = candidates.flatMap((candidate) => {
-    const why = whyAgain(candidate, graded);
-    return why === undefined ? [] : [againRow(candidate, why)];
+  const series = await seriesOf(ask, filter, context, signal);
+  const cutOffs = cutOffsInForce(settings);
+  const book = ruleBook(settings, model.lean, precision, cutOffs);
+  const candidates = new Map(
+    rows.map((row) => {
+      const candidate = candidateFrom(row, context, strips);
+      return [candidate.change.clientKey, candidate];
+    }),
+  );
+  const keys = [...new Set([...candidates.keys(), ...series.weight.keys()])];
+  const found = new Map(
+    keys.map((key) => [
+      key,
+      talkToReasons(
+        candidates.get(key)?.evidence,
+        { lean: series.lean.get(key), weight: series.weight.get(key) },
+        book,
+      ),
+    ]),
+  );
+  const graded = masksFor(model.masks, model.catalogue.measure(model.lean));
+  const again = [...candidates.values()].flatMap((candidate) => {
+    const reasons = found.get(candidate.change.clientKey) ?? { reasons: [], asked: null, checked: [] };
+    const why = whyAgain(candidate, graded, settings.contacts.nearFactor, reasons);
+    return why === undefined || (why === 'other-baseline' && reasons.reasons.length > 0)
+      ? []
+      : [againRow(candidate, why)];
   });
   const listedAgain = new Set(again.map((row) => row.clientKey));
-  const weight = (row: ContactRow): number => Math.abs(row.excess) / (row.change.lsc ?? 1);
-  const talkTo = candidates
-    .filter((candidate) => candidate.beyond && !listedAgain.has(candidate.change.clientKey))
-    .map((candidate): TalkToRow => ({ ...candidate.contact, list: 'talk-to' }))
-    .sort(
-      (a, b) =>
-        Number(b.seenAtTwoVisits) - Number(a.seenAtTwoVisits) ||
-        weight(b) - weight(a) ||
-        (a.client < b.client ? -1 : 1),
-    );
-  const checked = candidates.filter(
+  const listed = keys.filter((key) => !listedAgain.has(key) && (found.get(key)?.reasons.length ?? 0) > 0);
+  const isLean = (key: number): boolean => found.get(key)?.reasons.some(({ rule }) => rule !== 'weight-loss') === true;
+  const weights = listed.every(isLean)
+    ? []
+    : await changesOf(ask, model, filter, {
+        purpose: 'baseline-latest',
+        measure: model.catalogue.measure('weight'),
+        signal,
+      });
+  const talkTo = listed
+    .flatMap((key): TalkToRow[] => {
+      const { reasons, asked } = found.get(key) ?? { reasons: [], asked: null };
+      const weight = series.weight.get(key);
+      const change = weights.findLast((row) => row.clientKey === key && row.program === weight?.program);
+      const contact = isLean(key)
+        ? candidates.get(key)?.contact
+        : weight !== undefined && change !== undefined
+          ? weightRow(weight, change, asOf)
+          : undefined;
+      return contact === undefined ? [] : [{ ...contact, list: 'talk-to', reasons, asked }];
+    })
+    .sort(byStrength);
+  const checked = [...candidates.values()].filter(
     ({ change }) => change.admitted && change.result !== null && change.result !== 'no-threshold',
   ).length;
+  const rowKeys = new Set(talkTo.map(({ clientKey }) => clientKey));
   return {
-    asOf: context.asOf,
+    asOf,
     talkTo,
     measureAgain: [...again].sort(
       (a, b) => AGAIN_ORDER.indexOf(a.why) - AGAIN_ORDER.indexOf(b.why) || (a.client < b.client ? -1 : 1),
     ),
     checked,
     byErrorAlone: byErrorAlone(checked, context, filter.level),
+    rules: TALK_TO_RULES.filter(book.isOn).map((rule) => countOf(rule, [...found.values()], talkTo, filter.level)),
+    weightQuestions: [...series.weight.values()].flatMap((one) => {
+      const loss = found.get(one.clientKey)?.asked ?? null;
+      if (loss === null || rowKeys.has(one.clientKey)) return [];
+      return [{ clientKey: one.clientKey, client: one.client, program: one.program, loss }];
+    }),
+    status: [...series.lean.values()].flatMap((one) => statusFindings(one, statusValues(model), cutOffs)),
   };
 };

@@ -45,7 +45,7 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     agreements: (filter, signal) => agreementsOf(ask, model, filter, signal),
     compareEquations: (equations, filter, signal) => comparisonOf(ask, model, equations, filter, signal),
     contacts: (filter, signal) =>
-      contactsOf(ask, filter, { asOf, model, precision: precisionAt(filter.level) }, signal),
+      contactsOf(ask, filter, { asOf, model, settings, precision: precisionAt(filter.level) }, signal),
     clients: (filter, signal) => clientListOf(ask, filter, signal),
     client: (clientKey, filter, signal) => clientDetailOf(ask, model, clientKey, filter, signal),
   };

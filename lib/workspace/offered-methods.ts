@@ -1,6 +1,5 @@
+import { cutOffsInForce } from '../cohort/cut-offs-in-force';
 import type { Settings } from '../cohort/settings';
-import { isCutOffInForceByDefault, type CutOff } from '../measures/cut-offs/cut-off';
-import { PUBLISHED_CUT_OFFS } from '../measures/cut-offs/published-cut-offs';
 import { PUBLISHED_REFERENCES } from '../measures/references/published-references';
 import { isReferenceInForceByDefault, type ReferenceSet } from '../measures/references/reference-set';
 
@@ -12,9 +11,8 @@ interface Switches {
 const isOn = (id: string, byDefault: boolean, { on, off }: Switches): boolean =>
   byDefault ? !off.includes(id) : on.includes(id);
 
-/** The cut-offs that the clinic offers: those read in a source for everybody, less those switched off, and those switched on. */
-export const offeredCutOffs = ({ methods }: Settings): readonly CutOff[] =>
-  PUBLISHED_CUT_OFFS.filter((cutOff) => isOn(cutOff.id, isCutOffInForceByDefault(cutOff), methods.cutOffs));
+/** The cut-offs that the clinic offers are those that the contact lists judge by. */
+export const offeredCutOffs = cutOffsInForce;
 
 /** The reference populations that the clinic offers: its own, and the published ones by the same rule. */
 export const offeredReferences = ({ methods }: Settings): readonly ReferenceSet[] => [

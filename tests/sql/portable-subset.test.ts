@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cohortModel } from '../../lib/cohort/model';
 import { createCohort } from '../../lib/cohort/create-cohort';
 import { settingsSchema } from '../../lib/cohort/settings';
+import { contactSeriesQuery } from '../../lib/cohort/sql/contact-series-sql';
 import { contactCandidatesQuery, stripQuery } from '../../lib/cohort/sql/contacts-sql';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
@@ -40,6 +41,7 @@ beforeAll(async () => {
   for (const { id: leanMeasure } of DEFAULT_CATALOGUE.measures as readonly { readonly id: MeasureId }[]) {
     const model = cohortModel({ ...demoSettings, leanMeasure });
     spoken.add(contactCandidatesQuery(model)).add(stripQuery(model));
+    spoken.add(contactSeriesQuery(model.catalogue.measure(model.lean), model));
   }
 });
 

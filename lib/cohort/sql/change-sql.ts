@@ -13,7 +13,7 @@ const eitherOutside = (column: string, [low, high]: readonly [number, number]): 
   `(a.${column} < ${doubleLiteral(low)} OR a.${column} > ${doubleLiteral(high)} OR b.${column} < ${doubleLiteral(low)} OR b.${column} > ${doubleLiteral(high)})`;
 
 /** Guards that need both visits or the value's equation. */
-const ownGuards = (measure: Measure): string => {
+export const ownGuards = (measure: Measure): string => {
   const { equation } = measure;
   const parts = [
     when(eitherOutside('bmi', [16, 34]), guardBit('bmi_outside_16_34')),
