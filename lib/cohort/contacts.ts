@@ -209,7 +209,10 @@ const byErrorAlone = (checked: number, context: Context, level: number): Contact
 };
 
 /** Whether a program means people to lose weight; null: nobody said. */
-const lossMeantBy = (_settings: Settings, _program: string): boolean | null => null;
+const lossMeantBy = ({ programs }: Settings, program: string): boolean | null => {
+  const intended = programs.find(({ name }) => name === program)?.intended.weight ?? null;
+  return intended === null ? null : intended === 'loss';
+};
 
 /** The levels in force that published cut-offs are about. */
 const statusValues = ({ catalogue }: CohortModel): readonly StatusValue[] =>

@@ -33,7 +33,7 @@ export const ContactItem = ({ clientKey, client, place, change, strip, children 
           </span>
         </div>
         <ValueStrip
-          measure={cohort.lean}
+          measure={change?.measure === 'weight' ? 'weight' : cohort.lean}
           points={strip}
           baseline={change?.valueFrom}
           leastSignificantChange={change?.lsc ?? undefined}

@@ -10,9 +10,10 @@ import { Sentence } from '../../_ui/sentence';
 import { Failing, Loading } from '../../_ui/states';
 import { byErrorAlone } from './by-error-alone';
 import styles from './contact-screen.module.css';
-import { ContactSection } from './contact-section';
-import { MeasureAgainItem } from './measure-again-item';
-import { TalkToItem } from './talk-to-item';
+import { MeasureAgainList } from './measure-again-list';
+import { RuleYield } from './rule-yield';
+import { TalkToList } from './talk-to-list';
+import { useTalkTo } from './use-talk-to';
 
 const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
   const { contact: words } = useMessages();
@@ -20,7 +21,8 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
   const { cohort } = useSession();
   const { filter } = useFilter();
   const valueWords = useValueWords();
-  const talk = lists.talkTo.length;
+  const state = useTalkTo(lists);
+  const talk = state.open.length;
   const again = lists.measureAgain.length;
   const expected = byErrorAlone(lists, formatters);
   return (
@@ -32,7 +34,7 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
             <p>
               {expected === undefined
                 ? words.yieldUnknown({ checked: lists.checked })
-                : words.yield({ ...expected, checked: lists.checked, listed: talk })}
+                : words.yield({ ...expected, checked: lists.checked, listed: lists.talkTo.length })}
             </p>
             <p>{words.made({ value: valueWords(cohort.lean).name, level: filter.level })}</p>
           </>
@@ -41,27 +43,10 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
         {talk === 0 && again === 0 ? words.headlineNobody : words.headline({ talk, again })}
       </Sentence>
       <div className={styles.lists}>
-        <ContactSection
-          title={words.talkTo}
-          note={`${words.talkToFor} · ${formatters.number(talk)}`}
-          empty={words.emptyTalk}
-          count={talk}
-        >
-          {lists.talkTo.map((row) => (
-            <TalkToItem key={row.clientKey} row={row} />
-          ))}
-        </ContactSection>
-        <ContactSection
-          title={words.measureAgain}
-          note={`${words.measureAgainFor} · ${formatters.number(again)}`}
-          empty={words.emptyAgain}
-          count={again}
-        >
-          {lists.measureAgain.map((row) => (
-            <MeasureAgainItem key={row.clientKey} row={row} />
-          ))}
-        </ContactSection>
+        <TalkToList lists={lists} state={state} />
+        <MeasureAgainList lists={lists} />
       </div>
+      <RuleYield lists={lists} calls={state.calls} />
     </>
   );
 };

@@ -1,11 +1,14 @@
 import type { Level } from '../../../lib/cohort/types/filter';
 import type { TalkToRow } from '../../../lib/cohort/types/contact-lists';
+import { reasonSentence, weightQuestion } from './reason-sentence';
 import { againstPhrase, changePhrase, type Wording } from './change-phrase';
 
 /** One client's paragraph on *Talk to*, in its parts. */
 export interface TalkToSentences {
   /** What changed, against what. */
   readonly finding: string;
+  /** What other rules say of the same client. */
+  readonly also: readonly string[];
   readonly howSure: string;
   readonly couldExplain: string;
   readonly next: string;
@@ -52,8 +55,18 @@ export const talkToSentences = (row: TalkToRow, level: Level, wording: Wording):
       ? []
       : [messages.contact.expected({ expected: words.change(row.expected), excess: words.change(row.excess) })];
   const visits = row.seenAtTwoVisits ? messages.contact.seenTwice : messages.contact.seenOnce;
+  const isByChange = row.reasons.some(({ rule }) => rule === 'lean-change');
+  const sentences = row.reasons.flatMap((reason) => reasonSentence(reason, row, wording));
+  const [finding = '', ...also] = isByChange
+    ? [`${changePhrase(change, wording)}: ${againstPhrase(change, wording)}.`, ...sentences]
+    : sentences;
+  const asked = row.asked === null ? [] : [weightQuestion(row.asked, wording)];
+  if (change.measure === 'weight') {
+    return { finding, also: [...also, ...asked], howSure: '', couldExplain: '', next: messages.contact.nextWeight };
+  }
   return {
-    finding: `${changePhrase(change, wording)}: ${againstPhrase(change, wording)}.`,
+    finding,
+    also: [...also, ...asked],
     howSure: messages.contact.howSure({
       visits: `${visits}, ${messages.contact.readings({ from: change.kFrom, to: change.kTo })}`,
       tier: messages.reasons.tier[change.tier],

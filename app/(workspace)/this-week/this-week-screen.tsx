@@ -12,6 +12,7 @@ import { byErrorAlone } from '../contact/by-error-alone';
 import { ContactSection } from '../contact/contact-section';
 import { MeasureAgainItem } from '../contact/measure-again-item';
 import { TalkToItem } from '../contact/talk-to-item';
+import { useTalkTo } from '../contact/use-talk-to';
 import { DataState } from './data-state';
 import { ProcedureQuestion } from './procedure-question';
 import styles from './this-week-screen.module.css';
@@ -23,7 +24,8 @@ const ThisWeekView = ({ lists }: { readonly lists: ContactLists }) => {
   const formatters = useFormatters();
   const { cohort } = useSession();
   const { summary } = cohort;
-  const talk = lists.talkTo.length;
+  const { open } = useTalkTo(lists);
+  const talk = open.length;
   const again = lists.measureAgain.length;
   const expected = byErrorAlone(lists, formatters);
   const note = (whom: string, n: number): string =>
@@ -61,7 +63,7 @@ const ThisWeekView = ({ lists }: { readonly lists: ContactLists }) => {
           count={talk}
           foot={all(talk)}
         >
-          {lists.talkTo.slice(0, SHOWN).map((row) => (
+          {open.slice(0, SHOWN).map((row) => (
             <TalkToItem key={row.clientKey} row={row} short />
           ))}
         </ContactSection>

@@ -35,13 +35,14 @@ const numberOr = (value: unknown): number | null => (value === null || value ===
 const visitFrom = (row: Row): SeriesVisit => {
   const weightChange = numberOr(row['weight_change']);
   const perKg = Number(row['per_kg'] ?? 0);
+  const overTime = Number(row['over_time'] ?? 0);
   return {
     date: String(row['visit_date']) as IsoDate,
     k: Number(row['k']),
     value: Number(row['value']),
     weight: numberOr(row['weight']),
     withoutWeight: numberOr(row['without_weight']),
-    expected: perKg === 0 ? 0 : weightChange === null ? null : perKg * weightChange,
+    expected: perKg === 0 ? overTime : weightChange === null ? null : perKg * weightChange + overTime,
     usable: row['usable'] === 1,
     ffmi: numberOr(row['ffmi']),
     asmi: numberOr(row['asmi']),

@@ -3,6 +3,7 @@ import type { Measure } from '../../measures/measure';
 import type { CohortModel } from '../model';
 import { masksFor } from '../rules-in-force';
 import { ownGuards } from './change-sql';
+import { expectedRows } from './expected-change-sql';
 import { rankExpression } from './pairs-sql';
 import { brokenByPair } from './rule-masks-sql';
 
@@ -29,7 +30,7 @@ export const contactSeriesQuery = (measure: Measure, model: CohortModel): string
   const basis = bases.of(measure);
   const latest = `latest_${String(basis.index)}`;
   return `WITH open_now AS (
-  SELECT l.enrolment_no, l.client_key, l.program, e.program_start, l.baseline_no, l.${latest} AS to_no,
+  SELECT l.enrolment_no, l.client_key, l.program, e.program_start, e.weight_change_intended, l.baseline_no, l.${latest} AS to_no,
     ROW_NUMBER() OVER (PARTITION BY l.client_key ORDER BY e.program_start DESC NULLS LAST, l.enrolment_no) AS place
   FROM enrolment_latest AS l
   JOIN enrolments AS e ON e.enrolment_no = l.enrolment_no AND e.active = 1
@@ -42,7 +43,8 @@ export const contactSeriesQuery = (measure: Measure, model: CohortModel): string
     AND (f.age_to IS NULL OR v.completed_age <= f.age_to)
 ),
 paired AS (
-  SELECT o.enrolment_no, o.client_key, o.program, o.program_start, o.baseline_no, o.to_no, a.visit_no AS from_no,
+  SELECT o.enrolment_no, o.client_key, o.program, o.program_start, o.weight_change_intended,
+    o.baseline_no, o.to_no, a.visit_no AS from_no,
     b.visit_date - a.visit_date AS days, a.broken | b.broken | ${brokenByPair(rules)} AS broken,
     a.unknown | b.unknown AS unknown, a.by_procedure | b.by_procedure AS by_procedure,
     a.guards | b.guards | (CASE WHEN b.pregnancies_so_far > a.pregnancies_so_far
@@ -54,30 +56,26 @@ paired AS (
     AND a.visit_no BETWEEN o.baseline_no AND o.to_no AND a.${basis.column} > 0
   WHERE o.place = 1
 ),
-intentions AS (
-  SELECT client_key, program, program_start, MAX(weight_change_intended) AS intended FROM (
-    SELECT r.client_key, r.program, r.program_start, r.weight_change_intended FROM readings AS r CROSS JOIN params AS s
-    WHERE r.visit_date <= s.as_of
-    UNION ALL
-    SELECT e.client_key, e.program, e.program_start, e.weight_change_intended FROM enrolment_rows AS e
-  ) AS said
-  WHERE weight_change_intended IS NOT NULL
-  GROUP BY client_key, program, program_start
-)
+spans AS (
+  SELECT DISTINCT p.enrolment_no, z.visit_date AS from_date, a.visit_date AS to_date
+  FROM paired AS p
+  JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
+  JOIN visits AS z ON z.client_key = p.client_key AND z.visit_no = p.baseline_no
+),
+${expectedRows('expected', 'spans', measure.id)}
 SELECT p.client_key, c.client_id, p.program, p.program_start, a.visit_date, a.${basis.column} AS k, a.${measure.id} AS value,
-  a.weight, a.ffm_without_weight AS without_weight, a.weight - z.weight AS weight_change, COALESCE(x.per_kg, 0E0) AS per_kg,
+  a.weight, a.ffm_without_weight AS without_weight, a.weight - z.weight AS weight_change, 
+  COALESCE(x.per_kg, 0E0) AS per_kg, COALESCE(x.over_time, 0E0) AS over_time,
   ${level('ffmi', model)}, ${level('asmi', model)},
   CASE WHEN ${rankExpression('p.broken', 'p.unknown', 'p.by_procedure', masksFor(masks, measure))} <= f.rank_limit
     AND (p.pair_guards | ${ownGuards(measure)}) & ${blocking(model.guards(measure))} = 0 THEN 1 ELSE 0 END AS usable,
-  b.sex, b.completed_age AS age_years, b.bmi, i.intended
+  b.sex, b.completed_age AS age_years, b.bmi, p.weight_change_intended AS intended
 FROM paired AS p
 JOIN clients AS c ON c.client_key = p.client_key
 JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
 JOIN visits AS b ON b.client_key = p.client_key AND b.visit_no = p.to_no
 JOIN visits AS z ON z.client_key = p.client_key AND z.visit_no = p.baseline_no
 CROSS JOIN filter AS f
-LEFT JOIN expected_change AS x ON x.program = p.program AND x.measure = '${measure.id}'
-LEFT JOIN intentions AS i ON i.client_key = p.client_key AND i.program = p.program
-  AND (i.program_start = p.program_start OR (i.program_start IS NULL AND p.program_start IS NULL))
+LEFT JOIN expected AS x ON x.enrolment_no = p.enrolment_no AND x.from_date = z.visit_date AND x.to_date = a.visit_date
 ORDER BY c.client_id, a.visit_date, a.visit_no`;
 };

@@ -15,7 +15,7 @@ export const contact = (f: Formatters) => ({
   yieldUnknown: (p: { checked: number }) =>
     `${f.plural(p.checked, '# client', '# clients')} checked. There is no own between-day error study, so nobody can be listed by it.`,
   made: (p: { value: string; level: number }) =>
-    `Listed: ${p.value} changed from baseline beyond what the program lets expect by more than this clinic’s measurement error (${f.number(p.level)} %), at the latest visit within six weeks, in an open program. The largest unexpected change stands first.`,
+    `Listed, at the latest visit within six weeks in an open program: ${p.value} changed from baseline beyond what the program lets expect by more than this clinic’s measurement error (${f.number(p.level)} %), or another rule below. Seen at two visits stands first, then the largest unexpected change.`,
   emptyTalk: 'Nobody’s change is beyond error and expectation.',
   emptyAgain: 'Nobody’s latest visit has to be measured again.',
   program: (p: { program: string; week: number | null }) =>
@@ -75,6 +75,86 @@ export const contact = (f: Formatters) => ({
     'near-threshold': () => 'measure again, with two readings.',
     caution: () => 'measure again in standard conditions.',
   },
+  rules: {
+    'lean-change': 'Change beyond error and expectation',
+    'lean-slope': 'Falling from visit to visit',
+    'lean-share': 'Lean share of the weight lost',
+    'weight-loss': 'Weight loss that was not meant',
+  },
+  slope: (p: { value: string; rate: string; threshold: string; visits: number; since: string }) =>
+    `${p.value} falls by ${p.rate} a month over ${f.number(p.visits)} comparable visits since ${p.since}, beyond what the program lets expect; error alone reaches ${p.threshold} a month (99 %).`,
+  share: (p: { loss: string; lossPercent: string; share: string; low: string; high: string; limit: string }) =>
+    `Of ${p.loss} weight lost (${p.lossPercent}), ${p.share} is lean by estimate (${p.low} to ${p.high} with the error of both), above this clinic’s limit of ${p.limit}.`,
+  loss: (p: { percent: string; from: string; to: string; lsc: string; words: string }) =>
+    `Weight ▼ down ${p.percent} from ${p.from} to ${p.to}, more than its error of ${p.lsc}, and the loss was not meant. ${p.words} A screening step and a cause belong to it.`,
+  lossAsked: (p: { percent: string; from: string; to: string }) =>
+    `Weight is down ${p.percent} from ${p.from} to ${p.to}: was that meant? Nobody has said; the program’s settings or the client’s file can.`,
+  alsoSame: 'Values computed from the same reading say the same and are not counted again.',
+  nextWeight: 'weigh again in standard clothing, ask about intake, illness and appetite, and screen by the local rule.',
+  call: 'After the call',
+  outcomes: {
+    confirmed: 'Confirmed',
+    explained: 'Explained',
+    'not-reached': 'Not reached',
+    'not-useful': 'Not useful',
+  },
+  calledAbout: (p: { client: string }) => `After the call with ${p.client}`,
+  notReached: (p: { when: string; initials: string }) =>
+    `Not reached on ${p.when}${p.initials === '' ? '' : `, ${p.initials}`}. The row stays.`,
+  spoken: (p: { n: number }) => `Spoken about: ${f.number(p.n)}, until their next visit`,
+  spokenRow: (p: { outcome: string; when: string; initials: string; visit: string }) =>
+    `${p.outcome} on ${p.when}${p.initials === '' ? '' : `, ${p.initials}`}; about the visit of ${p.visit}`,
+  takeBack: 'Take back',
+  takeBackOf: (p: { client: string }) => `Take back what came of the call with ${p.client}`,
+  callsLabel: 'Calls a week',
+  callsLead: 'I can call',
+  callsSave: 'Save',
+  callsSaved: 'Saved. The line stands after that many people.',
+  callsBad: 'A whole number from 1 to 99, or empty for no line.',
+  capacity: (p: { n: number }) => `${f.plural(p.n, 'One call', '# calls')} this week end here.`,
+  perRule: 'What each rule looked at',
+  ruleColumns: {
+    rule: 'Rule',
+    checked: 'Clients',
+    alone: 'By error alone, about',
+    listed: 'Listed',
+    called: 'Called',
+    confirmed: 'Confirmed',
+    explained: 'Explained',
+    notReached: 'Not reached',
+    notUseful: 'Not useful',
+  },
+  notSaid: '–',
+  ruleOff: (p: { rule: string }) => `${p.rule}: switched off.`,
+  shareNeedsLimit: 'The lean share of a loss is not looked at: the clinic has set no limit.',
+  retune: (p: { rule: string; n: number; of: number }) =>
+    `${p.rule}: of ${f.plural(p.of, 'one person', '# people')} spoken to, ${f.number(p.n)} were not useful. Nothing changes by itself.`,
+  raiseNear: (p: { percent: string }) => `List a first sight only from ${p.percent} of its error on`,
+  ruleNear: (p: { percent: string }) =>
+    `A first sight under ${p.percent} of its error is measured again before anybody is called.`,
+  switchOff: (p: { rule: string }) => `Switch off “${p.rule}”`,
+  switchOn: (p: { rule: string }) => `Switch on “${p.rule}”`,
+  retuned: 'Changed; undo takes it back.',
+  status: 'At a published limit, said once',
+  statusRow: (p: { value: string; amount: string; date: string; words: string }) =>
+    `${p.value} ${p.amount} on ${p.date}. ${p.words} It is read beside strength, by a professional.`,
+  questions: (p: { n: number }) =>
+    `${f.plural(p.n, 'One weight loss', '# weight losses')} of which nobody said whether it was meant`,
+  groups: {
+    'cannot-compare': 'The latest visit cannot be compared',
+    'other-baseline': 'Only the baseline is at fault',
+    'fits-less-water': 'Measure again first: fits less water',
+    'near-threshold': 'First sight, close to the threshold',
+    caution: 'The latest visit carries a caution',
+  },
+  fewer: 'show fewer',
+  useBaseline: (p: { date: string }) => `Use ${p.date} as baseline`,
+  useBaselineOf: (p: { client: string; date: string }) => `Use ${p.date} as baseline of ${p.client}`,
+  baselineChosen: (p: { date: string; byDate: string }) =>
+    `Baseline chosen by a person: ${p.date}. By date alone it would be ${p.byDate}.`,
+  baselineChosenOnly: (p: { date: string }) => `Baseline chosen by a person: ${p.date}. By date alone there is none.`,
+  baselineBack: 'Back to the baseline by date',
+  baselineDone: 'Baseline changed; undo takes it back.',
   all: (p: { n: number }) => `all ${f.number(p.n)}`,
   stripOf: (p: { value: string }) => `${p.value}, last values in the error band`,
   shownOf: (p: { shown: number; all: number }) => `${f.number(p.shown)} of ${f.number(p.all)}`,
