@@ -34,7 +34,12 @@ export const clinicToday = (body: ClinicBody, today: IsoDate): IsoDate => {
 
 /** Everything of a clinic that decides its rows and numbers. */
 const dataOf = (body: ClinicBody) => ({
-  settings: { ...body.state.settings, clinic: null, words: null },
+  settings: {
+    ...body.state.settings,
+    clinic: null,
+    words: null,
+    contacts: { ...body.state.settings.contacts, callsPerWeek: null },
+  },
   imports: body.state.imports,
   corrections: body.state.corrections.map(({ row, column, to }) => [row, column, to]),
   setAside: body.state.setAside.map(({ row }) => row),

@@ -94,6 +94,27 @@ describe('the planted clients of the demo clinic', () => {
     expect(talkTo('OM-0058')?.expected).toBeCloseTo(-2, 12);
     expect(talkTo('OM-0058')?.fits).toBe('cell-mass');
     expect((await change('OM-0058', 'weight')).change).toBeCloseTo(-8, 9);
+    const share = talkTo('OM-0058')?.reasons.find((reason) => reason.rule === 'lean-share');
+    expect(share?.sharePercent).toBeCloseTo(63, 1);
+    expect(share?.limitPercent).toBe(35);
+    const [low = 0, high = 0] = share?.intervalPercent ?? [];
+    expect(low).toBeGreaterThan(35);
+    expect(low).toBeLessThan(63);
+    expect(high).toBeGreaterThan(63);
+    expect(high).toBeLessThan(100);
+  });
+
+  test('OM-0023 falls from visit to visit as well, in one row; nobody is listed for a loss that was meant', () => {
+    expect(talkTo('OM-0023')?.reasons.map(({ rule }) => rule)).toEqual(['lean-change', 'lean-slope']);
+    const slope = talkTo('OM-0023')?.reasons.find((reason) => reason.rule === 'lean-slope');
+    expect(slope).toMatchObject({ visits: 4, from: '2025-09-08', to: '2025-12-12' });
+    expect(new Set(lists.talkTo.map(({ client }) => client)).size).toBe(lists.talkTo.length);
+    const losses = lists.talkTo.filter(({ reasons }) => reasons.some(({ rule }) => rule === 'weight-loss'));
+    expect(losses.filter(({ program }) => program === 'Weight management')).toEqual([]);
+  });
+
+  test('no level is held against a cut-off: the equation was made lying and people stand', () => {
+    expect(lists.status).toEqual([]);
   });
 
   test('OM-0066: fed at baseline cannot be compared; another baseline is offered', async () => {

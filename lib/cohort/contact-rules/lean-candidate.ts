@@ -1,0 +1,111 @@
+import type { IsoDate } from '../../core/iso-date';
+import { daysBetween } from '../../core/iso-date';
+import type { Row } from '../../engine/types';
+import { beyondThreshold } from '../../stats/beyond-threshold';
+import { changeRowFrom } from '../change-row-from';
+import { guardsIn } from '../reasons';
+import type { ChangeRow } from '../types/change-row';
+import type { ContactRow, StripPoint } from '../types/contact-lists';
+import type { PrecisionRow } from '../types/precision-row';
+import { numberIn, STRIP_LENGTH, type ContactContext } from './contact-context';
+import { WEIGHT_TERM, type LeanEvidence } from './talk-to-reasons';
+
+/** A client of an open program seen within six weeks: baseline → latest of the lean value, and what it says. */
+export interface Candidate {
+  readonly row: Row;
+  readonly change: ChangeRow;
+  readonly contact: ContactRow;
+  readonly evidence: LeanEvidence;
+}
+
+/** f·√V(k₁,k₂) of a value at this level; null where it has no threshold. */
+const lscFor = (precision: readonly PrecisionRow[], measure: string, k1: number, k2: number): number | null => {
+  const found = precision.find((entry) => entry.measure === measure);
+  if (found === undefined || found.factor === null || found.twoBetween === null || found.within === null) return null;
+  if (found.perHeight === true) return null;
+  return found.factor * Math.sqrt(found.twoBetween + found.within * (1 / k1 + 1 / k2));
+};
+
+/** The last values of each client, by key. */
+export const stripsByClient = (rows: readonly Row[], rankLimit: number): ReadonlyMap<number, readonly StripPoint[]> => {
+  const strips = new Map<number, StripPoint[]>();
+  for (const row of rows) {
+    const key = numberIn(row, 'client_key');
+    const strip = strips.get(key) ?? [];
+    strip.push({
+      date: String(row['visit_date']) as IsoDate,
+      value: numberIn(row, 'value'),
+      comparable: numberIn(row, 'grade_rank') <= rankLimit,
+    });
+    strips.set(key, strip);
+  }
+  return strips;
+};
+
+const fallsBeyond = (excess: number, lsc: number | null): boolean =>
+  lsc !== null && beyondThreshold(0, excess, lsc) === 'down';
+
+/** Whether the visit before, within two weeks, is alone beyond the same threshold against the same baseline. */
+const confirmed = (row: Row, change: ChangeRow, context: ContactContext): boolean => {
+  if (numberIn(row, 'before_confirms') === 0 || row['before_value'] === null) return false;
+  if (numberIn(row, 'before_per_kg') !== 0 && row['before_weight_change'] === null) return false;
+  if (row['step_rank'] === null || numberIn(row, 'step_rank') > numberIn(row, 'rank_limit')) return false;
+  const excess =
+    numberIn(row, 'before_value') -
+    change.valueFrom -
+    numberIn(row, 'before_per_kg') * numberIn(row, 'before_weight_change') -
+    numberIn(row, 'before_over_time');
+  return fallsBeyond(excess, lscFor(context.precision, context.model.lean, change.kFrom, numberIn(row, 'before_k')));
+};
+
+const part = (row: Row, name: string, lsc: number | null): { change: number; lsc: number | null } | null =>
+  row[name] === null || row[name] === undefined ? null : { change: numberIn(row, name), lsc };
+
+/** A row of the candidates' query, read. */
+export const candidateFrom = (
+  row: Row,
+  context: ContactContext,
+  strips: ReadonlyMap<number, readonly StripPoint[]>,
+): Candidate => {
+  const change = changeRowFrom(row, context.model.catalogue.measure(context.model.lean), context.model.masks);
+  const expected = numberIn(row, 'per_kg') * numberIn(row, 'weight_change') + numberIn(row, 'over_time');
+  const excess = change.change - expected;
+  const lsc = (measure: string): number | null => lscFor(context.precision, measure, change.kFrom, change.kTo);
+  const patterns = guardsIn(numberIn(row, 'guard_mask'));
+  const start = row['program_start'];
+  const contact: ContactRow = {
+    clientKey: change.clientKey,
+    client: change.client,
+    program: change.program,
+    weekOfProgram: typeof start === 'string' ? Math.floor(daysBetween(start as IsoDate, context.asOf) / 7) : null,
+    change,
+    expected,
+    excess,
+    withoutWeight: part(row, 'bare_change', lsc('ffm_without_weight')),
+    phaseAngle: part(row, 'phase_change', lsc('phase_angle')),
+    seenAtTwoVisits: confirmed(row, change, context),
+    fits: patterns.includes('fits_less_water')
+      ? 'water'
+      : patterns.includes('fits_cell_mass')
+        ? 'cell-mass'
+        : 'cannot-tell',
+    strip: (strips.get(change.clientKey) ?? []).filter((point) => point.date <= change.to).slice(-STRIP_LENGTH),
+  };
+  const notWeightAlone =
+    !WEIGHT_TERM.has(context.model.lean) ||
+    row['without_weight_direction'] === null ||
+    numberIn(row, 'without_weight_direction') === -1;
+  // Without a weight at both ends nothing can be expected of a program that expects by weight: nobody is listed by it.
+  const expectable = numberIn(row, 'per_kg') === 0 || row['weight_change'] !== null;
+  const beyond = change.result === 'down' && fallsBeyond(excess, change.lsc) && notWeightAlone && expectable;
+  const evidence: LeanEvidence = {
+    change,
+    excess,
+    judged: change.admitted && change.result !== null && change.result !== 'no-threshold' && expectable,
+    beyond,
+    confirmed: contact.seenAtTwoVisits,
+    notWeightAlone,
+    weightChange: row['weight_change'] === null ? null : numberIn(row, 'weight_change'),
+  };
+  return { row, change, contact, evidence };
+};
