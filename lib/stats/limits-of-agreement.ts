@@ -1,4 +1,5 @@
 import { meanInterval } from './mean-interval';
+import { normalQuantile } from './normal-quantile';
 import { tQuantile } from './t-quantile';
 
 /** Agreement of two ways to get the same value: first minus second, in the value's unit. */
@@ -9,7 +10,9 @@ export interface LimitsOfAgreement {
   readonly biasInterval: readonly [number, number];
   /** Bias ± 1.96 SD: between them lie about 95 of 100 differences. */
   readonly limits: readonly [number, number];
-  /** 95 % interval of each limit, with SE √(3s²/n). */
+  /** SE of a limit, √(s²(1/n + z²/(2(n − 1)))): exact, where 1986 had √(3s²/n). */
+  readonly limitSe: number;
+  /** 95 % interval of each limit, t on n − 1 times that SE. */
   readonly lowerInterval: readonly [number, number];
   readonly upperInterval: readonly [number, number];
 }
@@ -28,13 +31,15 @@ export const limitsOfAgreement = (differences: readonly number[]): LimitsOfAgree
   const interval = meanInterval({ n, mean: bias, sd });
   if (interval === undefined) return undefined;
   const limits = [bias - 1.96 * sd, bias + 1.96 * sd] as const;
-  const half = tQuantile(0.975, n - 1) * Math.sqrt((3 * sd * sd) / n);
+  const limitSe = sd * Math.sqrt(1 / n + normalQuantile(0.975) ** 2 / (2 * (n - 1)));
+  const half = tQuantile(0.975, n - 1) * limitSe;
   return {
     n,
     bias,
     sd,
     biasInterval: interval,
     limits,
+    limitSe,
     lowerInterval: [limits[0] - half, limits[0] + half],
     upperInterval: [limits[1] - half, limits[1] + half],
   };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { limitsOfAgreement } from '../../lib/stats/limits-of-agreement';
+import { expectPrinted } from './expect-close';
 
 /**
  * First readings of two peak flow meters in 17 people, l/min. Bland JM, Altman DG. Lancet 1986;i:307–310, table 1. The
@@ -21,11 +22,13 @@ describe('limits of agreement', () => {
     expect(found?.biasInterval[1]).toBeCloseTo(17.81354, 4);
   });
 
-  test('have an interval of t times √(3s²/n) each', () => {
+  test('have the exact standard error, and an interval of t times it', () => {
     const found = limitsOfAgreement(differences);
-    const half = 2.119905 * 16.284612;
-    expect(found?.lowerInterval[0]).toBeCloseTo(-78.0973 - half, 3);
-    expect(found?.upperInterval[1]).toBeCloseTo(73.86201 + half, 3);
+    expectPrinted(found?.limitSe, 16.39490579365342, 11);
+    expectPrinted(found?.lowerInterval[0], -112.85155313931085, 8);
+    expectPrinted(found?.lowerInterval[1], -43.34025779491259, 8);
+    expectPrinted(found?.upperInterval[0], 39.104963677265516, 8);
+    expectPrinted(found?.upperInterval[1], 108.61625902166378, 8);
   });
 
   test('are not given for fewer than three people', () => {

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { chiSquareQuantile } from '../../../lib/stats/chi-square-quantile';
+import { c4 } from '../../../lib/stats/c4';
 import { cochranC } from '../../../lib/stats/cochran-c';
 import { cochranCLimit } from '../../../lib/stats/cochran-c-limit';
+import { kendallTauB } from '../../../lib/stats/kendall-tau-b';
 import { leastSignificantChange } from '../../../lib/stats/least-significant-change';
 import { precisionError } from '../../../lib/stats/precision-error';
 import { precisionRange } from '../../../lib/stats/precision-range';
+import { rmsCv } from '../../../lib/stats/rms-cv';
+import { suggestsLogForm } from '../../../lib/stats/suggests-log-form';
 import { varianceComponents } from '../../../lib/stats/variance-components';
 import { varianceOfChange } from '../../../lib/stats/variance-of-change';
 import { expectClose, expectPrinted } from '../../stats/expect-close';
@@ -81,5 +85,69 @@ describe("Cochran's C", () => {
       cochranC(pairs.map((pair) => ((pair[0] ?? NaN) - (pair[1] ?? NaN)) ** 2 / 2));
     expectPrinted(ofMeter(values.readings.mini), 0.683730247, 9);
     expectPrinted(ofMeter(values.readings.wright), 0.366055737, 9);
+  });
+});
+
+const duplicatesOf = (pairs: readonly (readonly number[])[]) =>
+  pairs.map(([first = NaN, second = NaN]) => ({
+    k: 2,
+    mean: (first + second) / 2,
+    sd: Math.abs(first - second) / Math.SQRT2,
+  }));
+
+/** Peak flow of 17 people, `cor.test(method = "kendall", exact = FALSE)` of R 4.2.2 on |difference| and mean. */
+describe('the rank test of error against size', () => {
+  it.each([
+    ['wright', 0.172314860983, 0.952018505452, 0.341087596876],
+    ['mini', -0.014927035851, -0.082666274768, 0.934116901892],
+  ] as const)('gives the values of R for the %s meter', (meter, tau, z, twoSidedP) => {
+    const people = duplicatesOf(values.readings[meter]);
+    const found = kendallTauB(
+      people.map(({ mean }) => mean),
+      people.map(({ sd }) => Math.SQRT2 * sd),
+    );
+    expectPrinted(found?.tau, tau, 12);
+    expectPrinted(found?.z, z, 12);
+    expectPrinted(found?.twoSidedP, twoSidedP, 12);
+    const test = suggestsLogForm(people);
+    expectPrinted(test?.kendall.tau, tau, 12);
+    expect(test?.df).toBe(17);
+    expect(test?.suggested).toBe(false);
+  });
+
+  it('has a one-sided p beside it', () => {
+    expectPrinted(suggestsLogForm(duplicatesOf(values.readings.wright))?.kendall.oneSidedP, 0.170543798438, 12);
+  });
+
+  it('divides the SD by the factors c₄ of R, sqrt(2/(k-1))*gamma(k/2)/gamma((k-1)/2)', () => {
+    expectPrinted(c4(2), 0.7978845608, 10);
+    expectPrinted(c4(3), 0.8862269255, 10);
+    expectPrinted(c4(4), 0.9213177319, 10);
+  });
+});
+
+describe('the log form of the error of peak flow', () => {
+  it.each([
+    ['wright', 0.0350250511596, 0.0970827047, 1.1019515064, 0.9074809501, 3.4995586973331076],
+    ['mini', 0.0508176425, undefined, 1.1512596955, 0.8686137489, 5.0656],
+  ] as const)('gives the SD of the logarithms and the factors of R for the %s meter', (meter, sd, lsc, up, down, cv) => {
+    const logs = values.readings[meter].map((pair) => [pair.map((reading) => Math.log(reading))]);
+    const components = varianceComponents(sumsOfReadings(logs));
+    if (components === undefined) throw new Error('no components');
+    expectPrinted(precisionError(components), sd, 10);
+    const limit = leastSignificantChange(varianceOfChange(components, 1, 1), 0.95, 30);
+    if (lsc !== undefined) expectPrinted(limit, lsc, 10);
+    expectPrinted(Math.exp(limit), up, 10);
+    expectPrinted(Math.exp(-limit), down, 10);
+    expectPrinted(rmsCv(duplicatesOf(values.readings[meter])), cv, meter === 'wright' ? 12 : 4);
+  });
+
+  it('of a CV of 2 % is an SD of √ln(1.0004) with these factors', () => {
+    const sd = Math.sqrt(Math.log(1 + 0.02 ** 2));
+    expectPrinted(sd, 0.0199980004, 10);
+    const limit = leastSignificantChange(2 * sd * sd, 0.95, 30);
+    expectPrinted(limit, 0.0554306106, 10);
+    expectPrinted(Math.exp(limit), 1.0569956702, 10);
+    expectPrinted(Math.exp(-limit), 0.9460776692, 10);
   });
 });
