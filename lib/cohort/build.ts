@@ -6,10 +6,12 @@ import type { CohortModel } from './model';
 import type { Settings } from './settings';
 import { clientsStatement } from './sql/clients-sql';
 import { enrolmentsStatements } from './sql/enrolments-sql';
+import { logSumsQuery } from './sql/log-sums-sql';
 import { pairsStatements } from './sql/pairs-sql';
-import { betweenSumsQuery, studyStatements, withinSumsQuery } from './sql/precision-sql';
+import { betweenSumsQuery, withinSumsQuery } from './sql/precision-sql';
 import { readingValuesStatements } from './sql/reading-values-sql';
 import { reviewsStatement } from './sql/reviews-sql';
+import { studyStatements } from './sql/study-visits-sql';
 import { visitsStatements } from './sql/visits-sql';
 import type { Level } from './types/filter';
 import type { PrecisionRow } from './types/precision-row';
@@ -20,10 +22,17 @@ const readPrecision = async (engine: Engine, model: CohortModel): Promise<Precis
   const [within] = await engine.query(withinSumsQuery(model));
   const [between] = await engine.query(betweenSumsQuery(model));
   const decimals = await engine.query('SELECT column_name, decimals FROM column_resolution');
+  const logs = new Map<string, Row>();
+  for (const { measure } of model.study.logForm) {
+    if (!model.catalogue.follows(measure)) continue;
+    const [row] = await engine.query(logSumsQuery(model.catalogue.measure(measure), model));
+    if (row !== undefined) logs.set(measure, row);
+  }
   const nothing: Row = {};
   return {
     within: within ?? nothing,
     between: between ?? nothing,
+    logs,
     decimals: new Map(
       decimals.flatMap((row) =>
         row['decimals'] === null ? [] : [[String(row['column_name']), Number(row['decimals'])]],
@@ -43,11 +52,12 @@ const fillThresholds = async (engine: Engine, rows: ReadonlyMap<Level, readonly 
       row.factor,
       row.perHeight === true ? 1 : 0,
       row.perHeight === true && row.sw !== null ? 2 * row.sw ** 2 : 0,
+      row.form === 'log' ? 1 : 0,
     ]),
   );
   await engine.insert(
     'thresholds',
-    ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor', 'per_height', 'least'],
+    ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor', 'per_height', 'least', 'is_log'],
     values,
   );
 };

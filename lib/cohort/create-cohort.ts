@@ -4,6 +4,7 @@ import { buildTables } from './build';
 import { changesOf } from './changes';
 import { clientDetailOf } from './client-detail';
 import { contactsOf } from './contacts';
+import { errorStudyOf } from './error-study';
 import { clientListOf, indicesOf } from './people';
 import { programRowsOf } from './program-rows';
 import { agreementsOf, comparisonOf, equationFitsOf, measuredWaysOf } from './methods';
@@ -34,6 +35,11 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     guards: (id) => model.guards(model.catalogue.measure(id)),
     summary,
     precision: precisionAt,
+    errorStudy: (filter, signal) => {
+      const measure = model.catalogue.measure(filter.measure);
+      const found = precisionAt(filter.level).find((row) => row.measure === measure.id);
+      return errorStudyOf(ask, model, { measure, precision: found }, filter, signal);
+    },
     changes: (filter, purpose, signal) => changesOf(ask, model, filter, { purpose, signal }),
     programs: (filter, purpose, signal) => programRowsOf(ask, model, filter, purpose, signal),
     reviews: (filter, signal) => reviewsOf(ask, model, filter, signal),

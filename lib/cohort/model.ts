@@ -17,6 +17,8 @@ export interface CohortModel {
   /** The lean value for the contact lists; fat-free mass where the chosen one is not followed. */
   readonly lean: MeasureId;
   readonly guards: (measure: Measure) => Guards;
+  /** How the error study is read. */
+  readonly study: Settings['errorStudy'];
 }
 
 /** The model of these settings. */
@@ -30,5 +32,6 @@ export const cohortModel = (settings: Settings): CohortModel => {
     masks: gradeMasks(rules),
     lean: catalogue.follows(settings.leanMeasure) ? settings.leanMeasure : 'ffm',
     guards: (measure) => guardsOf(measure, settings.outsideEquation),
+    study: settings.errorStudy,
   };
 };

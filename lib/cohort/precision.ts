@@ -1,10 +1,11 @@
 import type { Row } from '../engine/types';
 import type { Measure } from '../measures/measure';
 import { changedPer100 } from '../stats/changed-per-100';
+import { precisionError } from '../stats/precision-error';
 import { precisionRange } from '../stats/precision-range';
 import { precisionTier, type PrecisionTier } from '../stats/precision-tier';
-import { thresholdFactor } from '../stats/threshold-factor';
-import { varianceComponents, type VarianceComponents } from '../stats/variance-components';
+import { thresholdFactor, type ThresholdConvention } from '../stats/threshold-factor';
+import { varianceComponents, type PrecisionSums, type VarianceComponents } from '../stats/variance-components';
 import { varianceNotBelowRepositioning } from '../stats/variance-not-below-repositioning';
 import { PUBLISHED_ERROR, PUBLISHED_FOR } from './published-error';
 import type { Settings } from './settings';
@@ -17,6 +18,8 @@ export interface PrecisionInput {
   readonly between: Row;
   /** Decimals recorded, by column. */
   readonly decimals: ReadonlyMap<string, number>;
+  /** Sums on logarithms of the values whose log form a person accepted. */
+  readonly logs: ReadonlyMap<string, Row>;
 }
 
 const numberAt = (row: Row, name: string): number => Number(row[name] ?? 0);
@@ -25,6 +28,19 @@ const numberAt = (row: Row, name: string): number => Number(row[name] ?? 0);
 const floorVariance = (measure: Measure, decimals: ReadonlyMap<string, number>): number | undefined => {
   const digits = measure.recordedAs === undefined ? undefined : decimals.get(measure.recordedAs);
   return digits === undefined ? undefined : 10 ** (-2 * digits) / 12;
+};
+
+const sumsOf = (measure: Measure, input: PrecisionInput): PrecisionSums => {
+  const { id } = measure;
+  const floor = floorVariance(measure, input.decimals);
+  return {
+    sumWithin: numberAt(input.within, `ss_${id}`),
+    dfWithin: Math.round(numberAt(input.within, `df_${id}`)),
+    sumBetween: numberAt(input.between, `ss_${id}`),
+    dfBetween: numberAt(input.between, `df_${id}`),
+    sumReciprocalReadings: numberAt(input.between, `ik_${id}`),
+    ...(floor === undefined ? {} : { floorVariance: floor }),
+  };
 };
 
 /** The two parts of V(k₁,k₂) that stand in SQL: what replicates cannot and what they can shrink. */
@@ -50,25 +66,41 @@ const WHY: Readonly<Record<Settings['errorSource']['kind'], NoThreshold>> = {
   none: 'not-chosen',
 };
 
+/** The sums of one value on logarithms, as the study's; undefined where it is not judged by them. */
+const logInput = (id: Measure['id'], input: PrecisionInput): PrecisionInput | undefined => {
+  const row = input.logs.get(id);
+  if (row === undefined || !(numberAt(row, 'lowest') > 0)) return undefined;
+  const part = (kind: 'within' | 'between'): Row => ({
+    [`ss_${id}`]: row[`${kind}_ss`] ?? null,
+    [`df_${id}`]: row[`${kind}_df`] ?? null,
+    [`ik_${id}`]: row[`${kind}_ik`] ?? null,
+    [`people_${id}`]: row[`${kind}_people`] ?? null,
+  });
+  return { within: part('within'), between: part('between'), decimals: new Map(), logs: new Map() };
+};
+
 const clientsOf = (tier: PrecisionTier['tier'], id: Measure['id'], input: PrecisionInput): number => {
   if (tier === 4) return PUBLISHED_ERROR.clients;
   return numberAt(tier === 5 ? input.within : input.between, `people_${id}`);
 };
 
-const precisionRow = (measure: Measure, input: PrecisionInput, settings: Settings, level: Level): PrecisionRow => {
+const conventionOf = (settings: Settings, provisionalOfOneGroup: boolean): ThresholdConvention => {
+  if (settings.errorStudy.cautious) return 'cautious';
+  return settings.errorSource.alwaysT && !provisionalOfOneGroup ? 'always-t' : 'conventional';
+};
+
+const formRow = (
+  measure: Measure,
+  input: PrecisionInput,
+  settings: Settings,
+  level: Level,
+  form: PrecisionRow['form'],
+): PrecisionRow => {
   const { id } = measure;
-  const floor = floorVariance(measure, input.decimals);
-  const sums = {
-    sumWithin: numberAt(input.within, `ss_${id}`),
-    dfWithin: Math.round(numberAt(input.within, `df_${id}`)),
-    sumBetween: numberAt(input.between, `ss_${id}`),
-    dfBetween: numberAt(input.between, `df_${id}`),
-    sumReciprocalReadings: numberAt(input.between, `ik_${id}`),
-    ...(floor === undefined ? {} : { floorVariance: floor }),
-  };
+  const sums = sumsOf(measure, input);
   const components = varianceComponents(sums);
   const entered =
-    settings.errorSource.kind === 'entered'
+    settings.errorSource.kind === 'entered' && form === 'sd'
       ? settings.errorSource.values.find((value) => value.measure === id)
       : undefined;
   const chosen = precisionTier({
@@ -76,7 +108,7 @@ const precisionRow = (measure: Measure, input: PrecisionInput, settings: Setting
     betweenClients: numberAt(input.between, `people_${id}`),
     withinDf: sums.dfWithin,
     ...(entered === undefined ? {} : { entered: { df: entered.df } }),
-    ...(settings.errorSource.kind === 'published' && PUBLISHED_FOR.has(id)
+    ...(settings.errorSource.kind === 'published' && form === 'sd' && PUBLISHED_FOR.has(id)
       ? { published: { df: PUBLISHED_ERROR.df } }
       : {}),
     ownStudyOnly: settings.errorSource.kind === 'none',
@@ -92,7 +124,7 @@ const precisionRow = (measure: Measure, input: PrecisionInput, settings: Setting
     m: components?.between?.meanSquare ?? null,
     dfBetween: sums.dfBetween,
     h: components?.between?.repositioningShare ?? null,
-    form: 'sd' as const,
+    form,
     ...(chosen.tier === 3 || chosen.tier === 4 ? { outsideDf: chosen.df } : {}),
   };
   if (chosen.tier === 6 || parts === null) {
@@ -109,11 +141,7 @@ const precisionRow = (measure: Measure, input: PrecisionInput, settings: Setting
   const [twoBetween, within] = parts;
   const variance = twoBetween + 2 * within;
   const provisionalOfOneGroup = chosen.tier === 1 && chosen.provisional;
-  const factor = thresholdFactor(
-    level / 100,
-    chosen.df,
-    settings.errorSource.alwaysT && !provisionalOfOneGroup ? 'always-t' : 'conventional',
-  );
+  const factor = thresholdFactor(level / 100, chosen.df, conventionOf(settings, provisionalOfOneGroup));
   if (chosen.tier === 4 && PUBLISHED_FOR.get(id) === 1) {
     const unsaid = { pe: null, peInterval: null, lsc: null, lscInterval: null };
     const published = { factor, twoBetween: 2 * PUBLISHED_ERROR.sd ** 2, within: 0, perHeight: true as const };
@@ -133,6 +161,24 @@ const precisionRow = (measure: Measure, input: PrecisionInput, settings: Setting
     twoBetween,
     within,
   };
+};
+
+/** A value that a person judges by logarithms is, as long as its own study holds a threshold on them. */
+const precisionRow = (measure: Measure, input: PrecisionInput, settings: Settings, level: Level): PrecisionRow => {
+  const logs = logInput(measure.id, input);
+  const relative = logs === undefined ? undefined : formRow(measure, logs, settings, level, 'log');
+  return relative === undefined || relative.tier === 6 ? formRow(measure, input, settings, level, 'sd') : relative;
+};
+
+/** SD of ln of one reading by the two components of the study's sums on logarithms; null where there is none. */
+export const sdOfLogs = (measure: Measure, row: Row | undefined): number | null => {
+  const logs =
+    row === undefined
+      ? undefined
+      : logInput(measure.id, { within: {}, between: {}, decimals: new Map(), logs: new Map([[measure.id, row]]) });
+  if (logs === undefined) return null;
+  const components = varianceComponents(sumsOf(measure, logs));
+  return components?.between === undefined ? null : precisionError(components);
 };
 
 /** The error of every value in force, the supporting ones included, at one level. */

@@ -8,7 +8,7 @@ export interface LimitsOfAgreement {
   readonly bias: number;
   readonly sd: number;
   readonly biasInterval: readonly [number, number];
-  /** Bias ± 1.96 SD: between them lie about 95 of 100 differences. */
+  /** Bias ± z·SD, z = 1.959964: between them lie about 95 of 100 differences. */
   readonly limits: readonly [number, number];
   /** SE of a limit, √(s²(1/n + z²/(2(n − 1)))): exact, where 1986 had √(3s²/n). */
   readonly limitSe: number;
@@ -18,8 +18,8 @@ export interface LimitsOfAgreement {
 }
 
 /**
- * Limits of agreement from differences, one per person. Bland JM, Altman DG. Lancet 1986;i:307–310, with 1.96 instead
- * of 2 (Stat Methods Med Res 1999;8:135–160).
+ * Limits of agreement from differences, one per person. Bland JM, Altman DG. Lancet 1986;i:307–310, with z = 1.959964
+ * instead of 2 (Stat Methods Med Res 1999;8:135–160).
  *
  * @returns undefined for fewer than three people.
  */
@@ -30,8 +30,9 @@ export const limitsOfAgreement = (differences: readonly number[]): LimitsOfAgree
   const sd = Math.sqrt(differences.reduce((total, difference) => total + (difference - bias) ** 2, 0) / (n - 1));
   const interval = meanInterval({ n, mean: bias, sd });
   if (interval === undefined) return undefined;
-  const limits = [bias - 1.96 * sd, bias + 1.96 * sd] as const;
-  const limitSe = sd * Math.sqrt(1 / n + normalQuantile(0.975) ** 2 / (2 * (n - 1)));
+  const z = normalQuantile(0.975);
+  const limits = [bias - z * sd, bias + z * sd] as const;
+  const limitSe = sd * Math.sqrt(1 / n + z ** 2 / (2 * (n - 1)));
   const half = tQuantile(0.975, n - 1) * limitSe;
   return {
     n,

@@ -10,6 +10,7 @@ import {
   reviewPart,
   vectorsPart,
 } from './document-rows';
+import { errorStudyPart } from './error-study-part';
 import type { OpenedFiles } from './open-files';
 
 export interface DocumentOptions {
@@ -67,6 +68,10 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
       yield (await cohort.reviewCounts(filterFor(measure))).map((row) => reviewPart(measure, row));
     }
   }
+  async function* studies(): AsyncGenerator<readonly unknown[]> {
+    if (cohort === undefined) return;
+    for (const measure of options.measures) yield [errorStudyPart(await cohort.errorStudy(filterFor(measure)))];
+  }
   const wanted = new Set<string>(options.measures);
   const precision = (cohort?.precision(options.level) ?? []).filter((row) => wanted.has(row.measure));
   yield `{"import": ${JSON.stringify(importPart(plan))},\n`;
@@ -75,7 +80,9 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   yield `"methods": ${JSON.stringify(methods.map(methodPart))},\n`;
   const fits = (await cohort?.equationFits(filterFor(options.measures[0] ?? 'ffm'))) ?? [];
   yield `"equation_fits": ${JSON.stringify(fits.map(equationFitPart))},\n`;
-  yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n"changes": [`;
+  yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n"error_study": [`;
+  yield* arrayItems(studies());
+  yield '],\n"changes": [';
   yield* arrayItems(changes());
   yield '],\n"programs": [';
   yield* arrayItems(programs());

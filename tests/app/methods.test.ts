@@ -131,6 +131,7 @@ describe('exported against computed', () => {
       limits: [-0.72, 3.2],
       lowerInterval: [-1.4, 0],
       upperInterval: [2.5, 3.9],
+      limitSe: 0.31,
     } as const;
     expect(agreementFinding(row({ agreement }), 'fat-free mass', words.agreement, f)).toBe(
       'Exported fat-free mass differs from the computed by +1.24\u00A0kg on average (95 % interval +0.87 to +1.61); for about 95 of 100 people the difference lies between −0.72 and +3.20\u00A0kg (n\u00A0=\u00A030).',

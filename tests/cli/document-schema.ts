@@ -13,6 +13,21 @@ const finding = z.strictObject({
 });
 const test2 = { t2: nullable, f: nullable, df1: z.literal(2), df2: nullable, p: nullable };
 
+const drift = z
+  .strictObject({ n: number, mean: number, ci: interval, excludes_zero: z.boolean(), pe_without_drift: nullable })
+  .nullable();
+const largest = z
+  .strictObject({
+    client: z.string(),
+    date: z.string(),
+    of: number,
+    among: number,
+    c: number,
+    limit: number,
+    beyond: z.boolean(),
+  })
+  .nullable();
+
 /** Every field of the document, and no other. */
 export const documentSchema = z.strictObject({
   import: z.strictObject({
@@ -123,6 +138,47 @@ export const documentSchema = z.strictObject({
       changed_per_100: interval,
       form: z.enum(['sd', 'log']),
       provisional: z.boolean(),
+    }),
+  ),
+  error_study: z.array(
+    z.strictObject({
+      measure: z.string(),
+      clusters: number,
+      routine_clusters: number,
+      left_out: z.strictObject({
+        visits: number,
+        not_comparable: number,
+        alone: number,
+        reasons: z.record(z.string(), number),
+      }),
+      drift: drift,
+      drift_repositioning: drift,
+      outliers: z.strictObject({ between: largest, repositioning: largest }),
+      groups: z.array(
+        z.strictObject({
+          by: z.enum(['device', 'operator', 'site', 'program']),
+          name: z.string().nullable(),
+          kind: z.enum(['between', 'repositioning']),
+          clients: number,
+          df: number,
+          pe: number,
+          ci: z.tuple([number, number]),
+          own_30_df: z.boolean(),
+        }),
+      ),
+      quarters: z.array(
+        z.strictObject({ quarter: z.string(), clients: number, df: number, pe: number, ci: z.tuple([number, number]) }),
+      ),
+      log_form: z.strictObject({
+        tau: nullable,
+        z: nullable,
+        p: nullable,
+        ratio: nullable,
+        suggested: z.boolean(),
+        accepted: z.string().nullable(),
+        sd_of_logs: nullable,
+      }),
+      rms_cv_percent: nullable,
     }),
   ),
   changes: z.array(

@@ -83,6 +83,7 @@ export const answersOf = async (cohort: Cohort): Promise<Readonly<Record<string,
   return {
     summary: cohort.summary,
     precision: { 80: cohort.precision(80), 90: cohort.precision(90), 95: cohort.precision(95) },
+    errorStudy: [await cohort.errorStudy(filterOf('ffm')), await cohort.errorStudy(filterOf('weight'))],
     programs,
     changes,
     vectors: await cohort.vectors(filterOf('ffm')),

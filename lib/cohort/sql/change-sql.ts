@@ -45,8 +45,19 @@ const LOWER_LIMIT_TIER = 5;
 const betweenOf = (t: string): string => `(CASE WHEN ${t}.per_height = 1
     THEN GREATEST(${t}.least, ${t}.two_between * 10000E0 / NULLIF(a.height_cm * a.height_cm, 0)) ELSE ${t}.two_between END)`;
 
-const lscOf = (threshold: string, basis: string): string =>
+const rootOfVariance = (threshold: string, basis: string): string =>
   `${threshold}.factor * SQRT(${betweenOf(threshold)} + ${threshold}.within_variance * (${reciprocal(`a.${basis}`)} + ${reciprocal(`b.${basis}`)}))`;
+
+/**
+ * The threshold of a value's change in its own unit. In the log form L = f·√V is a threshold of ln(x₂/x₁), which is
+ * x₁·(e^L − 1) upwards and x₁·(1 − e^−L) downwards: the one in the direction of the change, so that the comparison is the
+ * same as that of the logarithms. Without one where a value is not above zero.
+ */
+const lscOf = (threshold: string, basis: string, id: string): string => {
+  const root = rootOfVariance(threshold, basis);
+  return `(CASE WHEN ${threshold}.is_log = 1 THEN CASE WHEN a.${id} > 0 AND b.${id} > 0 THEN a.${id} * (CASE WHEN b.${id} >= a.${id}
+    THEN EXP(${root}) - 1E0 ELSE 1E0 - EXP(-(${root})) END) END ELSE ${root} END)`;
+};
 
 const joinThreshold = (name: string, measure: string): string =>
   `LEFT JOIN thresholds AS ${name} ON ${name}.measure = '${measure}' AND ${name}.level = f.level`;
@@ -88,11 +99,11 @@ export const changeRows = (measure: Measure, model: CohortModel): string => {
   SELECT p.purpose, p.review_week, p.client_key, p.enrolment_no, p.program, p.from_no, p.to_no, p.broken, p.unknown, p.by_procedure,
     p.days, ${rank} AS pair_rank, f.rank_limit, a.visit_date AS from_date, b.visit_date AS to_date,
     a.${basis.column} AS k_from, b.${basis.column} AS k_to, a.${measure.id} AS value_from, b.${measure.id} AS value_to,
-    t.tier, ${lscOf('t', basis.column)} AS lsc, p.guards | ${ownGuards(measure)} AS pair_guards,
+    t.tier, ${lscOf('t', basis.column, measure.id)} AS lsc, p.guards | ${ownGuards(measure)} AS pair_guards,
     ${termColumns.join(', ')},
-    ${beyond('a.ffm_without_weight', 'b.ffm_without_weight', lscOf('tw', basis.column))} AS without_weight_direction,
-    ${beyond('a.z_h', 'b.z_h', lscOf('tz', basis.column))} AS impedance_direction,
-    ${beyond('a.phase_angle', 'b.phase_angle', lscOf('tp', basis.column))} AS phase_direction
+    ${beyond('a.ffm_without_weight', 'b.ffm_without_weight', lscOf('tw', basis.column, 'ffm_without_weight'))} AS without_weight_direction,
+    ${beyond('a.z_h', 'b.z_h', lscOf('tz', basis.column, 'z_h'))} AS impedance_direction,
+    ${beyond('a.phase_angle', 'b.phase_angle', lscOf('tp', basis.column, 'phase_angle'))} AS phase_direction
   FROM pairs AS p
   CROSS JOIN filter AS f
   JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no

@@ -6,6 +6,7 @@ import type { ChangeRow } from './change-row';
 import type { ClientDetail } from './client-detail';
 import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
 import type { ContactLists } from './contact-lists';
+import type { ErrorStudy } from './error-study';
 import type { CohortFilter, Level, Purpose } from './filter';
 import type { EquationComparison, EquationFit, ExportAgreement, MeasuredWay } from './methods';
 import type { PrecisionRow } from './precision-row';
@@ -25,6 +26,8 @@ export interface Cohort {
   readonly guards: (id: AnyMeasureId) => Guards;
   readonly summary: CohortSummary;
   precision(level: Level): readonly PrecisionRow[];
+  /** What the error study says of the filter's value: one answer for all people, whatever else the filter says. */
+  errorStudy(filter: CohortFilter, signal?: AbortSignal): Promise<ErrorStudy>;
   changes(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ChangeRow[]>;
   programs(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ProgramRow[]>;
   /** For each enrolment and planned review: due, seen and on which day, seen early, not yet, or ended before. */
