@@ -130,17 +130,20 @@ describe('the log form of the error of peak flow', () => {
   it.each([
     ['wright', 0.0350250511596, 0.0970827047, 1.1019515064, 0.9074809501, 3.4995586973331076],
     ['mini', 0.0508176425, undefined, 1.1512596955, 0.8686137489, 5.0656],
-  ] as const)('gives the SD of the logarithms and the factors of R for the %s meter', (meter, sd, lsc, up, down, cv) => {
-    const logs = values.readings[meter].map((pair) => [pair.map((reading) => Math.log(reading))]);
-    const components = varianceComponents(sumsOfReadings(logs));
-    if (components === undefined) throw new Error('no components');
-    expectPrinted(precisionError(components), sd, 10);
-    const limit = leastSignificantChange(varianceOfChange(components, 1, 1), 0.95, 30);
-    if (lsc !== undefined) expectPrinted(limit, lsc, 10);
-    expectPrinted(Math.exp(limit), up, 10);
-    expectPrinted(Math.exp(-limit), down, 10);
-    expectPrinted(rmsCv(duplicatesOf(values.readings[meter])), cv, meter === 'wright' ? 12 : 4);
-  });
+  ] as const)(
+    'gives the SD of the logarithms and the factors of R for the %s meter',
+    (meter, sd, lsc, up, down, cv) => {
+      const logs = values.readings[meter].map((pair) => [pair.map((reading) => Math.log(reading))]);
+      const components = varianceComponents(sumsOfReadings(logs));
+      if (components === undefined) throw new Error('no components');
+      expectPrinted(precisionError(components), sd, 10);
+      const limit = leastSignificantChange(varianceOfChange(components, 1, 1), 0.95, 30);
+      if (lsc !== undefined) expectPrinted(limit, lsc, 10);
+      expectPrinted(Math.exp(limit), up, 10);
+      expectPrinted(Math.exp(-limit), down, 10);
+      expectPrinted(rmsCv(duplicatesOf(values.readings[meter])), cv, meter === 'wright' ? 12 : 4);
+    },
+  );
 
   it('of a CV of 2 % is an SD of √ln(1.0004) with these factors', () => {
     const sd = Math.sqrt(Math.log(1 + 0.02 ** 2));
