@@ -1,10 +1,11 @@
-import type { IsoDate } from '../core/iso-date';
+import { mondayOf, type IsoDate } from '../core/iso-date';
 import type { Engine } from '../engine/types';
 import { buildTables } from './build';
 import { changesOf } from './changes';
 import { clientDetailOf } from './client-detail';
 import { contactsOf } from './contacts';
 import { errorStudyOf } from './error-study';
+import { dueListsOf } from './due';
 import { clientListOf, indicesOf } from './people';
 import { programRowsOf } from './program-rows';
 import { agreementsOf, comparisonOf, equationFitsOf, measuredWaysOf } from './methods';
@@ -52,6 +53,7 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     compareEquations: (equations, filter, signal) => comparisonOf(ask, model, equations, filter, signal),
     contacts: (filter, signal) =>
       contactsOf(ask, filter, { asOf, model, settings, precision: precisionAt(filter.level) }, signal),
+    due: (filter, signal) => dueListsOf(ask, filter, { asOf, monday: mondayOf(asOf), model, settings }, signal),
     clients: (filter, signal) => clientListOf(ask, filter, signal),
     client: (clientKey, filter, signal) => clientDetailOf(ask, model, clientKey, filter, signal),
   };

@@ -2,6 +2,7 @@ import { PURPOSES, type ComparableSetting, type CohortFilter, type Level, type P
 import type { MeasureId } from '../measures/measure-id';
 import {
   changePart,
+  duePart,
   equationFitPart,
   importPart,
   methodPart,
@@ -88,9 +89,11 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   yield* arrayItems(programs());
   yield '],\n"reviews": [';
   yield* arrayItems(reviews());
+  const due = await cohort?.due(filterFor(cohort.lean));
+  yield `],\n"due": ${JSON.stringify(due === undefined ? null : duePart(due))},\n"vectors": `;
   const vectors =
     cohort === undefined
       ? { groups: [], paired: [], between: [] }
       : vectorsPart(await cohort.vectors(filterFor(options.measures[0] ?? 'ffm')));
-  yield `],\n"vectors": ${JSON.stringify(vectors)}}\n`;
+  yield `${JSON.stringify(vectors)}}\n`;
 }

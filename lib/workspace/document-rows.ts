@@ -4,6 +4,7 @@ import type { MeasureId } from '../measures/measure-id';
 import type { ChangeRow, Reason } from '../cohort/types/change-row';
 import type { PrecisionRow } from '../cohort/types/precision-row';
 import type { ProgramRow } from '../cohort/types/program-row';
+import type { DueLists } from '../cohort/types/due-lists';
 import type { ReviewCounts } from '../cohort/types/reviews';
 import type { VectorAnalysis } from '../cohort/types/vector-analysis';
 import type { Finding, ImportPlan } from '../import/plan';
@@ -163,6 +164,28 @@ export const reviewPart = (measure: MeasureId, row: ReviewCounts) => ({
   n_ended_before: row.endedBefore,
   passed_over: row.passedOver,
   actual_day: row.actualDay === null ? null : [row.actualDay.q1, row.actualDay.median, row.actualDay.q3],
+});
+
+/** Whom to invite and who is not seen since: ids and days, no names. */
+export const duePart = ({ monday, invite, notSeen }: DueLists) => ({
+  monday,
+  invite: invite.map((row) => ({
+    client: row.client,
+    program: row.program,
+    week: row.week,
+    due: row.due,
+    when: row.when,
+    window_to: row.windowTo,
+    missed_since: row.missedSince,
+    last: row.last?.date ?? null,
+    twice: row.twice,
+  })),
+  not_seen: notSeen.map((row) => ({
+    client: row.client,
+    program: row.program,
+    last: row.last,
+    missed_since: row.missedSince,
+  })),
 });
 
 export const vectorsPart = (vectors: VectorAnalysis) => ({

@@ -244,6 +244,32 @@ export const documentSchema = z.strictObject({
       actual_day: z.tuple([number, number, number]).nullable(),
     }),
   ),
+  due: z
+    .strictObject({
+      monday: z.string(),
+      invite: z.array(
+        z.strictObject({
+          client: z.string(),
+          program: z.string(),
+          week: number,
+          due: z.string(),
+          when: z.enum(['overdue', 'this-week', 'next-week']),
+          window_to: z.string().nullable(),
+          missed_since: z.string().nullable(),
+          last: z.string().nullable(),
+          twice: z.enum(['near-threshold', 'unexpected']).nullable(),
+        }),
+      ),
+      not_seen: z.array(
+        z.strictObject({
+          client: z.string(),
+          program: z.string(),
+          last: z.string().nullable(),
+          missed_since: z.string(),
+        }),
+      ),
+    })
+    .nullable(),
   vectors: z.strictObject({
     groups: z.array(
       z.strictObject({

@@ -82,6 +82,7 @@ const tell = async (engine: Engine) => {
     changes: await cohort.changes(filterOf('r_h', { comparable: 'all' }), 'baseline-latest'),
     reviews: await cohort.reviews(filterOf('r_h')),
     contacts: await cohort.contacts(filterOf('r_h')),
+    due: await cohort.due(filterOf('r_h')),
     precision: cohort.precision(95),
   };
 };

@@ -7,6 +7,7 @@ import type { ClientDetail } from './client-detail';
 import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
 import type { ContactLists } from './contact-lists';
 import type { ErrorStudy } from './error-study';
+import type { DueLists } from './due-lists';
 import type { CohortFilter, Level, Purpose } from './filter';
 import type { EquationComparison, EquationFit, ExportAgreement, MeasuredWay } from './methods';
 import type { PrecisionRow } from './precision-row';
@@ -48,6 +49,8 @@ export interface Cohort {
     signal?: AbortSignal,
   ): Promise<EquationComparison>;
   contacts(filter: CohortFilter, signal?: AbortSignal): Promise<ContactLists>;
+  /** Who is due this week or next or overdue, and who was not seen for long. */
+  due(filter: CohortFilter, signal?: AbortSignal): Promise<DueLists>;
   clients(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ClientListRow[]>;
   /** Undefined where no client has the key. */
   client(clientKey: number, filter: CohortFilter, signal?: AbortSignal): Promise<ClientDetail | undefined>;
