@@ -1,8 +1,9 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { buildClinic } from './generator/build-clinic';
 import { clinicFailures } from './generator/checks/clinic-failures';
 import { readmeText } from './generator/readme-text';
+import { type Replay } from './generator/replay-section';
 import { SEED } from './generator/seed';
 import { settingsText } from './generator/settings';
 
@@ -18,4 +19,5 @@ const write = (name: string, text: string): void => {
 
 write('visits.csv', clinic.csv);
 write('settings.json', settingsText(clinic));
-write('README.md', await readmeText(clinic));
+const replay = JSON.parse(readFileSync(fileURLToPath(new URL('replay.json', import.meta.url)), 'utf8')) as Replay;
+write('README.md', await readmeText(clinic, replay));

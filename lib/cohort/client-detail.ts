@@ -16,10 +16,12 @@ const sexesQuery = `SELECT r.sex, COUNT(*) AS n FROM readings AS r CROSS JOIN fi
 WHERE r.client_key = f.client_key AND r.sex IS NOT NULL AND r.visit_date <= p.as_of
 GROUP BY r.sex ORDER BY n DESC, r.sex`;
 
-const enrolmentsQuery = `SELECT e.program, e.program_start, e.program_end, e.end_reason, e.late_baseline, v.visit_date AS baseline
+const enrolmentsQuery = `SELECT e.program, e.program_start, e.program_end, e.end_reason, e.late_baseline, e.baseline_chosen, v.visit_date AS baseline,
+  d.visit_date AS by_date
 FROM enrolments AS e
 CROSS JOIN filter AS f
 LEFT JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = e.baseline_no
+LEFT JOIN visits AS d ON d.client_key = e.client_key AND d.visit_no = e.by_date_no
 WHERE e.client_key = f.client_key
 ORDER BY e.program_start NULLS FIRST, e.enrolment_no`;
 
@@ -33,6 +35,8 @@ const enrolmentFrom = (row: Row): ClientEnrolment => ({
   endReason: text(row, 'end_reason'),
   baseline: text(row, 'baseline') as IsoDate | null,
   lateBaseline: row['late_baseline'] === 1,
+  baselineChosen: row['baseline_chosen'] === 1,
+  baselineByDate: text(row, 'by_date') as IsoDate | null,
 });
 
 /** Values that no visit of the client holds, with the inputs that are nowhere recorded. */

@@ -1,6 +1,6 @@
 import { mondayOf, type IsoDate } from '../core/iso-date';
 import type { Cell, Engine } from '../engine/types';
-import { expectedChangeRows, keptEnrolmentRows, plannedReviewRows, plannedTimeRows } from './plan-rows';
+import { enrolmentKey, expectedChangeRows, keptEnrolmentRows, plannedReviewRows, plannedTimeRows } from './plan-rows';
 import { ruleBit } from './rules-in-force';
 import type { Answer, Settings } from './settings';
 import { settingsTables } from './sql/settings-sql';
@@ -19,6 +19,17 @@ const answerRows = (answers: readonly Answer[]): readonly (readonly Cell[])[] =>
   return [...answered].map(([client, { sex, birth }]) => [client, sex, birth]);
 };
 
+/** Baselines that a person chose, one row an enrolment: the last word. */
+const chosenBaselineRows = (answers: readonly Answer[]): readonly (readonly Cell[])[] => {
+  const chosen = new Map<string, readonly Cell[]>();
+  for (const answer of answers) {
+    if (answer.kind !== 'baseline') continue;
+    const { client, program, start, visitDate } = answer;
+    chosen.set(enrolmentKey({ client, program, start }), [client, program, start, visitDate]);
+  }
+  return [...chosen.values()];
+};
+
 /** Makes the tables that carry the settings' values and fills them. */
 export const fillSettings = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<void> => {
   const { programs, procedures, checkUpsProgram } = settings;
@@ -35,6 +46,11 @@ export const fillSettings = async (engine: Engine, settings: Settings, asOf: Iso
     ]),
   );
   await engine.insert('client_answers', ['client_id', 'sex', 'birth_date'], answerRows(settings.answers));
+  await engine.insert(
+    'chosen_baselines',
+    ['client_id', 'program', 'program_start', 'visit_date'],
+    chosenBaselineRows(settings.answers),
+  );
   await engine.insert(
     'expected_change',
     ['program', 'measure', 'from_day', 'to_day', 'per_kg', 'per_month'],

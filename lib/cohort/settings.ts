@@ -77,6 +77,14 @@ const answerSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('different-clients'), ids: z.array(z.string()).min(2) }),
   /** Heights that differ were looked at: the median stands for all. */
   z.strictObject({ kind: z.literal('heights'), client: z.string() }),
+  /** A person chose another baseline than the date gives, for one enrolment: a visit of that day. */
+  z.strictObject({
+    kind: z.literal('baseline'),
+    client: z.string(),
+    program: z.string(),
+    start: isoDate.nullable(),
+    visitDate: isoDate,
+  }),
   /** Readings that came twice and differ: which count. Rows in the order of the files. */
   z.strictObject({
     kind: z.literal('reading'),

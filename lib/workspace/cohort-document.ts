@@ -1,5 +1,6 @@
 import { PURPOSES, type ComparableSetting, type CohortFilter, type Level, type Purpose } from '../cohort/types/filter';
 import type { MeasureId } from '../measures/measure-id';
+import { contactsPart } from './document-contacts';
 import {
   changePart,
   duePart,
@@ -95,5 +96,7 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
     cohort === undefined
       ? { groups: [], paired: [], between: [] }
       : vectorsPart(await cohort.vectors(filterFor(options.measures[0] ?? 'ffm')));
-  yield `${JSON.stringify(vectors)}}\n`;
+  yield `${JSON.stringify(vectors)},\n`;
+  const lists = cohort === undefined ? null : contactsPart(await cohort.contacts(filterFor(cohort.lean)));
+  yield `"contacts": ${JSON.stringify(lists)}}\n`;
 }

@@ -105,7 +105,7 @@ export const equationFitPart = ({ quantity, equation, visits, inside, outside }:
 });
 
 /** A pregnancy is never named in a file that leaves the clinic's screen: its stop has a neutral code there. */
-const fileReason = (reason: Reason): string => (reason === 'pregnancy' ? 'no_estimate' : reason);
+export const fileReason = (reason: Reason): string => (reason === 'pregnancy' ? 'no_estimate' : reason);
 
 export const changePart = (row: ChangeRow) => ({
   client: row.client,

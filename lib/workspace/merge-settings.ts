@@ -11,6 +11,8 @@ const subjectOf = (answer: Answer): string => {
       return `people:${[...answer.ids].sort().join(', ')}`;
     case 'far-off':
       return `${answer.kind}:${answer.client}, ${answer.visitDate}, ${answer.column}, ${answer.value}`;
+    case 'baseline':
+      return `${answer.kind}:${enrolmentKey(answer)}`;
     case 'reading':
       return `${answer.kind}:${answer.client}, ${answer.visitDate}`;
     default:

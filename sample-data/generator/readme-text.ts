@@ -10,6 +10,7 @@ import { errorOfValue } from './checks/study-values';
 import { usableReadings } from './checks/usable-reading';
 import { VALUES } from './checks/visit-value';
 import { PROGRAMS } from './programs';
+import { replaySection, type Replay } from './replay-section';
 import { SEED } from './seed';
 
 const table = (header: readonly string[], rows: readonly (readonly (string | number)[])[]): string =>
@@ -123,7 +124,7 @@ const faultsSection = ({ faults, rows }: Clinic): string =>
       .map(({ line, kind, what, placed }) => [line, placed.person, what, kind]),
   );
 
-const unformattedReadme = (clinic: Clinic): string => {
+const unformattedReadme = (clinic: Clinic, replay: Replay): string => {
   const visits = clientVisits(usableReadings(clinic.rows.map(({ row }) => row)));
   return `# The demo clinic: Oremoor
 
@@ -178,6 +179,10 @@ ${table(
   clinic.planted.map(({ id, program, story, expected }) => [id, program, story, expected]),
 )}
 
+## The contact lists, week by week
+
+${replaySection(replay, clinic)}
+
 ## Faults in the rows
 
 Lines are counted from 1, the header. OM-0171 (two spellings), OM-0101 (sex marker) and OM-0112 (height) are planted clients.
@@ -190,6 +195,6 @@ Waist varies by 1.0 cm (SD) between visits. Ethnic groups have no names but lett
 `;
 };
 
-/** The readme of the demo clinic, generated and formatted: what was planted and what was realised. */
-export const readmeText = (clinic: Clinic): Promise<string> =>
-  format(unformattedReadme(clinic), { parser: 'markdown', printWidth: 120 });
+/** The readme of the demo clinic, generated and formatted: what was planted, what was realised, and what the lists made of it. */
+export const readmeText = (clinic: Clinic, replay: Replay): Promise<string> =>
+  format(unformattedReadme(clinic, replay), { parser: 'markdown', printWidth: 120 });

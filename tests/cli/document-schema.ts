@@ -27,6 +27,41 @@ const largest = z
     beyond: z.boolean(),
   })
   .nullable();
+const weightLoss = {
+  percent: number,
+  weight_from: number,
+  weight_to: number,
+  lsc: number,
+  from: z.string(),
+  to: z.string(),
+  cut_off: z.string(),
+};
+const contactRule = z.discriminatedUnion('rule', [
+  z.strictObject({
+    rule: z.literal('lean-change'),
+    sight: z.enum(['first', 'confirmed']),
+    excess: number,
+    lsc: number,
+  }),
+  z.strictObject({
+    rule: z.literal('lean-slope'),
+    per_month: number,
+    threshold: number,
+    level: z.literal(99),
+    visits: number,
+    from: z.string(),
+    to: z.string(),
+  }),
+  z.strictObject({
+    rule: z.literal('lean-share'),
+    share_percent: number,
+    interval_percent: z.tuple([number, number]),
+    limit_percent: number,
+    weight_change: number,
+    loss_percent: number,
+  }),
+  z.strictObject({ rule: z.literal('weight-loss'), ...weightLoss }),
+]);
 
 /** Every field of the document, and no other. */
 export const documentSchema = z.strictObject({
@@ -298,4 +333,53 @@ export const documentSchema = z.strictObject({
       }),
     ),
   }),
+  contacts: z
+    .strictObject({
+      checked: number,
+      by_error_alone: z.strictObject({ about: number, from: number, to: number }).nullable(),
+      rules: z.array(z.strictObject({ rule: z.string(), checked: number, listed: number, by_error_alone: nullable })),
+      talk_to: z.array(
+        z.strictObject({
+          client: z.string(),
+          program: z.string(),
+          week: nullable,
+          measure: z.string(),
+          from: z.string(),
+          to: z.string(),
+          change: number,
+          expected: number,
+          excess: number,
+          lsc: nullable,
+          tier: number,
+          seen_at_two_visits: z.boolean(),
+          fits: z.enum(['water', 'cell-mass', 'cannot-tell']),
+          rules: z.array(contactRule).min(1),
+          asked: z.strictObject(weightLoss).nullable(),
+        }),
+      ),
+      measure_again: z.array(
+        z.strictObject({
+          client: z.string(),
+          program: z.string(),
+          baseline: z.string(),
+          latest: z.string(),
+          why: z.enum(['cannot-compare', 'other-baseline', 'fits-less-water', 'near-threshold', 'caution']),
+          reasons: z.array(z.string()),
+          other_baseline: z.string().nullable(),
+        }),
+      ),
+      weight_questions: z.array(z.strictObject({ client: z.string(), program: z.string(), ...weightLoss })),
+      status: z.array(
+        z.strictObject({
+          client: z.string(),
+          program: z.string(),
+          date: z.string(),
+          measure: z.enum(['ffmi', 'asmi']),
+          value: number,
+          cut_off: z.string(),
+          equation: z.string(),
+        }),
+      ),
+    })
+    .nullable(),
 });

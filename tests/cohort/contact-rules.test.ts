@@ -82,7 +82,18 @@ describe('the threshold behind the rules', () => {
     expectClose(errors('ffm').factorAt(0.99), 2.5758293035489);
     // t(0.995, 10), Student's table.
     expectClose(errors('ffm', { dfBetween: 10, tier: 2 }).factorAt(0.99), 3.16927267, 1e-8);
-    expectClose(errors('ffm').variance(2), 0.295);
+    expectClose(errors('ffm').variance(2, 50), 0.295);
+  });
+});
+
+describe('the threshold of a value in the log form', () => {
+  test('is that of a fall from the earlier value, its variance that of the logarithm times the value squared', () => {
+    const relative = errors('weight', { form: 'log', twoBetween: 0.0008, within: 0 });
+    const root = normalQuantile(0.975) * Math.sqrt(0.0008);
+    // A fall to x₁·e^−L is just beyond: ln(x₂/x₁) = −L.
+    expectClose(80 - relative.lsc(1, 1, 80), 80 * Math.exp(-root));
+    expectClose(relative.variance(1, 80), 0.0004 * 6400);
+    expectClose(relative.changeVariance(1, 1, 80), 0.0008 * 6400);
   });
 });
 
@@ -131,6 +142,7 @@ describe('the lean share of a weight loss', () => {
   const of = (measure: PrecisionRow['measure'], variance: number): Thresholds =>
     errors(measure, { twoBetween: variance, within: 0 });
   const question = {
+    leanFrom: 60,
     leanChange: -5.04,
     weightChange: -8,
     weightFrom: 105,

@@ -7,6 +7,7 @@ import { useSession } from '../../_state/workspace-provider';
 import { Sentence } from '../../_ui/sentence';
 import { clientName } from '../clients/client-columns';
 import { useWording } from '../contact/use-wording';
+import { ChosenBaseline } from './chosen-baseline';
 import { currentChange } from './current-change';
 import { sinceWhen } from './since-when';
 
@@ -69,6 +70,13 @@ export const ClientHead = ({ detail, measure }: { readonly detail: ClientDetail;
                 ? null
                 : `. ${(enrolment.lateBaseline ? words.baselineLate : words.baselineOn)({ date: formatters.date(enrolment.baseline) })}`}
             </p>
+          ))}
+          {detail.enrolments.map((enrolment) => (
+            <ChosenBaseline
+              key={`${enrolment.program} ${enrolment.start ?? ''}`}
+              client={detail.client}
+              enrolment={enrolment}
+            />
           ))}
         </>
       }

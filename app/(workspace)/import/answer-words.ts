@@ -22,6 +22,8 @@ export const answerWords = (answer: Answer, words: ReturnType<typeof importStack
       return words.sexes.answered(answer);
     case 'heights':
       return words.heights.answered(answer);
+    case 'baseline':
+      return words.baseline.answered({ ...answer, date: f.dateShort(answer.visitDate as IsoDate) });
     case 'reading':
       return words.reading.answered({ ...answer, date: f.dateShort(answer.visitDate as IsoDate) });
   }

@@ -12,6 +12,8 @@ export const answerSubject = (answer: Answer): string => {
       return JSON.stringify(['ids', sorted(answer.ids)]);
     case 'reading':
       return JSON.stringify([answer.kind, answer.client, answer.visitDate, answer.key ?? '']);
+    case 'baseline':
+      return JSON.stringify([answer.kind, answer.client, answer.program, answer.start]);
     case 'sex-for-equations':
     case 'birth-date':
     case 'heights':

@@ -75,7 +75,7 @@ const ThisWeekView = ({ lists }: { readonly lists: ContactLists }) => {
           foot={all(again)}
         >
           {lists.measureAgain.slice(0, SHOWN).map((row) => (
-            <MeasureAgainItem key={row.clientKey} row={row} />
+            <MeasureAgainItem key={row.clientKey} row={row} short />
           ))}
         </ContactSection>
         <DataState title={words.state} />

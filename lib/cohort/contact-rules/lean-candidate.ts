@@ -18,12 +18,22 @@ export interface Candidate {
   readonly evidence: LeanEvidence;
 }
 
-/** f·√V(k₁,k₂) of a value at this level; null where it has no threshold. */
-const lscFor = (precision: readonly PrecisionRow[], measure: string, k1: number, k2: number): number | null => {
+/**
+ * f·√V(k₁,k₂) of a value at this level, in the log form that of a fall from the earlier value; null where it has no
+ * threshold in the value's unit.
+ */
+const lscFor = (
+  precision: readonly PrecisionRow[],
+  measure: string,
+  [k1, k2]: readonly [number, number],
+  from: number | null,
+): number | null => {
   const found = precision.find((entry) => entry.measure === measure);
   if (found === undefined || found.factor === null || found.twoBetween === null || found.within === null) return null;
   if (found.perHeight === true) return null;
-  return found.factor * Math.sqrt(found.twoBetween + found.within * (1 / k1 + 1 / k2));
+  const root = found.factor * Math.sqrt(found.twoBetween + found.within * (1 / k1 + 1 / k2));
+  if (found.form === 'sd') return root;
+  return from === null ? null : from * -Math.expm1(-root);
 };
 
 /** The last values of each client, by key. */
@@ -55,7 +65,8 @@ const confirmed = (row: Row, change: ChangeRow, context: ContactContext): boolea
     change.valueFrom -
     numberIn(row, 'before_per_kg') * numberIn(row, 'before_weight_change') -
     numberIn(row, 'before_over_time');
-  return fallsBeyond(excess, lscFor(context.precision, context.model.lean, change.kFrom, numberIn(row, 'before_k')));
+  const readings = [change.kFrom, numberIn(row, 'before_k')] as const;
+  return fallsBeyond(excess, lscFor(context.precision, context.model.lean, readings, change.valueFrom));
 };
 
 const part = (row: Row, name: string, lsc: number | null): { change: number; lsc: number | null } | null =>
@@ -70,7 +81,7 @@ export const candidateFrom = (
   const change = changeRowFrom(row, context.model.catalogue.measure(context.model.lean), context.model.masks);
   const expected = numberIn(row, 'per_kg') * numberIn(row, 'weight_change') + numberIn(row, 'over_time');
   const excess = change.change - expected;
-  const lsc = (measure: string): number | null => lscFor(context.precision, measure, change.kFrom, change.kTo);
+  const lsc = (measure: string): number | null => lscFor(context.precision, measure, [change.kFrom, change.kTo], null);
   const patterns = guardsIn(numberIn(row, 'guard_mask'));
   const start = row['program_start'];
   const contact: ContactRow = {

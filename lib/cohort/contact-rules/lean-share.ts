@@ -6,6 +6,7 @@ import type { Thresholds } from './thresholds';
 export const LEAST_LOSS_PERCENT = 5;
 
 interface ShareQuestion {
+  readonly leanFrom: number;
   readonly leanChange: number;
   readonly weightChange: number;
   readonly weightFrom: number;
@@ -20,7 +21,9 @@ interface ShareQuestion {
 
 /** Whether a loss is large enough for its lean share, and more than the weight's own error. */
 export const isShareAsked = ({ weightChange, weightFrom, kFrom, kTo, weight }: Omit<ShareQuestion, 'rest'>): boolean =>
-  weightChange < 0 && -weightChange * 100 >= LEAST_LOSS_PERCENT * weightFrom && -weightChange >= weight.lsc(kFrom, kTo);
+  weightChange < 0 &&
+  -weightChange * 100 >= LEAST_LOSS_PERCENT * weightFrom &&
+  -weightChange >= weight.lsc(kFrom, kTo, weightFrom);
 
 /**
  * The lean share of a weight loss, ΔFFM/ΔW, with Fieller's interval from the bivariate error of the two. In every reading
@@ -29,13 +32,11 @@ export const isShareAsked = ({ weightChange, weightFrom, kFrom, kTo, weight }: O
  * @returns a reason where the interval's lower end lies above the limit; percent.
  */
 export const leanShare = (question: ShareQuestion): LeanShareReason | undefined => {
-  const { leanChange, weightChange, weightFrom, kFrom, kTo, limitPercent, lean, weight, rest } = question;
+  const { leanFrom, leanChange, weightChange, weightFrom, kFrom, kTo, limitPercent, lean, weight, rest } = question;
   if (!isShareAsked(question)) return undefined;
-  const [xx, yy, ff] = [lean, weight, rest].map(({ changeVariance }) => changeVariance(kFrom, kTo)) as [
-    number,
-    number,
-    number,
-  ];
+  const xx = lean.changeVariance(kFrom, kTo, leanFrom);
+  const yy = weight.changeVariance(kFrom, kTo, weightFrom);
+  const ff = rest.changeVariance(kFrom, kTo, weightFrom - leanFrom);
   const most = Math.sqrt(xx * yy);
   const xy = Math.min(most, Math.max(-most, (xx + yy - ff) / 2));
   const interval = ratioInterval([leanChange, weightChange], { xx, xy, yy }, lean.factor);

@@ -27,7 +27,7 @@ const slopeOf = (
   slope(
     visits.flatMap((visit) => {
       const found = value(visit);
-      return found === null ? [] : [{ days: dayNumber(visit.date), value: found, variance: variance(visit.k) }];
+      return found === null ? [] : [{ days: dayNumber(visit.date), value: found, variance: variance(visit.k, found) }];
     }),
   );
 

@@ -78,6 +78,7 @@ const shareQuestion = (evidence: LeanEvidence, series: ContactSeries | undefined
     return undefined;
   }
   const question = {
+    leanFrom: change.valueFrom,
     leanChange: change.change,
     weightChange,
     weightFrom,

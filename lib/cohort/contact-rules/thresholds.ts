@@ -9,12 +9,12 @@ const NO_RESULT_TIER = 5;
 export interface Thresholds {
   /** f of the level in question. */
   readonly factor: number;
-  /** Variance of one visit of k readings, squared units. */
-  readonly variance: (k: number) => number;
-  /** V(k₁,k₂) of a change. */
-  readonly changeVariance: (k1: number, k2: number) => number;
-  /** f·√V(k₁,k₂). */
-  readonly lsc: (k1: number, k2: number) => number;
+  /** Variance of one visit of k readings, squared units; in the log form at a value, to first order. */
+  readonly variance: (k: number, at: number) => number;
+  /** V(k₁,k₂) of a change; in the log form at the earlier value, to first order. */
+  readonly changeVariance: (k1: number, k2: number, at: number) => number;
+  /** The size that a fall from the earlier value has to reach: f·√V(k₁,k₂), in the log form x₁·(1 − e^−f√V). */
+  readonly lsc: (k1: number, k2: number, from: number) => number;
   /** f of another level on the same degrees of freedom. */
   readonly factorAt: (level: number) => number;
   readonly df: number;
@@ -32,12 +32,13 @@ export const thresholdsOf = (
   const { factor, twoBetween, within } = row;
   if (factor === null || twoBetween === null || within === null) return undefined;
   const df = row.outsideDf ?? row.dfBetween;
-  const changeVariance = (k1: number, k2: number): number => twoBetween + within * (1 / k1 + 1 / k2);
+  const scale = (at: number): number => (row.form === 'log' ? at * at : 1);
+  const root = (k1: number, k2: number): number => factor * Math.sqrt(twoBetween + within * (1 / k1 + 1 / k2));
   return {
     factor,
-    variance: (k) => twoBetween / 2 + within / k,
-    changeVariance,
-    lsc: (k1, k2) => factor * Math.sqrt(changeVariance(k1, k2)),
+    variance: (k, at) => scale(at) * (twoBetween / 2 + within / k),
+    changeVariance: (k1, k2, at) => scale(at) * (twoBetween + within * (1 / k1 + 1 / k2)),
+    lsc: (k1, k2, from) => (row.form === 'log' ? from * -Math.expm1(-root(k1, k2)) : root(k1, k2)),
     factorAt: (level) =>
       thresholdFactor(level, df, alwaysT && !(row.tier === 1 && row.provisional) ? 'always-t' : 'conventional'),
     df,

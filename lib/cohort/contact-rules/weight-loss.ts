@@ -37,7 +37,7 @@ export const weightLoss = (
   if (latest === undefined || latest.date !== series.visits.at(-1)?.date) return undefined;
   const who = { sex: series.sex ?? 'F', ageYears: series.ageYears ?? ADULT } as const;
   const found = earlierWeights(visits, latest).flatMap((from): WeightLossReason[] => {
-    const lsc = weight.lsc(from.k, latest.k);
+    const lsc = weight.lsc(from.k, latest.k, from.value);
     if (beyondThreshold(from.value, latest.value, lsc) !== 'down') return [];
     const percent = (100 * (from.value - latest.value)) / from.value;
     const monthsApart = daysBetween(from.date, latest.date) / DAYS_PER_MONTH;

@@ -2,7 +2,7 @@ import type { CohortModel } from '../model';
 
 /**
  * Enrolments, as the readings and the enrolment tables state them, with their baseline: the last visit in [start − 30 days, start], else the first in (start, start + 7 days]
- * (late), without a start the first visit; by date alone. `latest_<basis>` is the last visit on a later day, up to the
+ * (late), without a start the first visit; by date alone, unless a person chose another visit. `latest_<basis>` is the last visit on a later day, up to the
  * end of the program or as-of, that holds the basis. Clients without any program stand under the check-ups. What the
  * clinic entered of an enrolment goes before what files say of the same client, program and start. Whether a change of
  * weight is intended is what was said last for that client and program.
@@ -65,12 +65,19 @@ candidates AS (
   SELECT n.enrolment_no,
     MAX(CASE WHEN s.visit_date BETWEEN n.program_start - 30 AND n.program_start THEN s.visit_no END) AS on_time_no,
     MIN(CASE WHEN s.visit_date > n.program_start AND s.visit_date <= n.program_start + 7 THEN s.visit_no END) AS late_no,
-    MIN(CASE WHEN n.program_start IS NULL THEN s.visit_no END) AS first_no
-  FROM numbered AS n JOIN series AS s ON s.client_key = n.client_key
+    MIN(CASE WHEN n.program_start IS NULL THEN s.visit_no END) AS first_no,
+    MAX(CASE WHEN s.visit_date = h.visit_date THEN s.visit_no END) AS chosen_no
+  FROM numbered AS n
+  JOIN series AS s ON s.client_key = n.client_key
+  JOIN clients AS k ON k.client_key = n.client_key
+  LEFT JOIN chosen_baselines AS h ON h.client_id = k.client_id AND h.program = n.program
+    AND (h.program_start = n.program_start OR (h.program_start IS NULL AND n.program_start IS NULL))
   GROUP BY n.enrolment_no
 )
-SELECT n.*, COALESCE(c.on_time_no, c.late_no, c.first_no) AS baseline_no,
-  CASE WHEN c.on_time_no IS NULL AND c.late_no IS NOT NULL THEN 1 ELSE 0 END AS late_baseline,
+SELECT n.*, COALESCE(c.chosen_no, c.on_time_no, c.late_no, c.first_no) AS baseline_no,
+  COALESCE(c.on_time_no, c.late_no, c.first_no) AS by_date_no,
+  CASE WHEN c.chosen_no IS NULL THEN 0 ELSE 1 END AS baseline_chosen,
+  CASE WHEN c.chosen_no IS NULL AND c.on_time_no IS NULL AND c.late_no IS NOT NULL THEN 1 ELSE 0 END AS late_baseline,
   CASE WHEN n.program_end IS NULL OR n.program_end >= p.as_of THEN 1 ELSE 0 END AS active, i.weight_change_intended
 FROM numbered AS n LEFT JOIN candidates AS c ON c.enrolment_no = n.enrolment_no
 LEFT JOIN intentions AS i ON i.client_key = n.client_key AND i.program = n.program AND i.place = 1 CROSS JOIN params AS p`,

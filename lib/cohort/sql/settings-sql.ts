@@ -8,6 +8,7 @@ export const settingsTables: readonly string[] = [
   'CREATE OR REPLACE TABLE planned_reviews (program TEXT, review_week DOUBLE PRECISION, window_weeks DOUBLE PRECISION, target_day INTEGER, window_days INTEGER)',
   'CREATE OR REPLACE TABLE planned_times (program TEXT, week DOUBLE PRECISION, due_day INTEGER, window_days INTEGER)',
   'CREATE OR REPLACE TABLE kept_enrolments (client_id TEXT, program TEXT, program_start DATE, program_end DATE, end_reason TEXT)',
+  'CREATE OR REPLACE TABLE chosen_baselines (client_id TEXT, program TEXT, program_start DATE, visit_date DATE)',
   `CREATE OR REPLACE TABLE filter (purpose INTEGER, level INTEGER, rank_limit INTEGER, program TEXT, site TEXT, sex TEXT,
   age_from INTEGER, age_to INTEGER, client_key INTEGER, review_week DOUBLE PRECISION)`,
 ];

@@ -32,6 +32,9 @@ export interface ClientEnrolment {
   readonly endReason: string | null;
   readonly baseline: IsoDate | null;
   readonly lateBaseline: boolean;
+  /** A person chose the baseline; by date alone it would be `baselineByDate`. */
+  readonly baselineChosen: boolean;
+  readonly baselineByDate: IsoDate | null;
 }
 
 /** Everything the page of one client shows. */

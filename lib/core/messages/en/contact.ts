@@ -89,7 +89,6 @@ export const contact = (f: Formatters) => ({
     `Weight ▼ down ${p.percent} from ${p.from} to ${p.to}, more than its error of ${p.lsc}, and the loss was not meant. ${p.words} A screening step and a cause belong to it.`,
   lossAsked: (p: { percent: string; from: string; to: string }) =>
     `Weight is down ${p.percent} from ${p.from} to ${p.to}: was that meant? Nobody has said; the program’s settings or the client’s file can.`,
-  alsoSame: 'Values computed from the same reading say the same and are not counted again.',
   nextWeight: 'weigh again in standard clothing, ask about intake, illness and appetite, and screen by the local rule.',
   call: 'After the call',
   outcomes: {
@@ -107,7 +106,6 @@ export const contact = (f: Formatters) => ({
   takeBack: 'Take back',
   takeBackOf: (p: { client: string }) => `Take back what came of the call with ${p.client}`,
   callsLabel: 'Calls a week',
-  callsLead: 'I can call',
   callsSave: 'Save',
   callsSaved: 'Saved. The line stands after that many people.',
   callsBad: 'A whole number from 1 to 99, or empty for no line.',
@@ -154,7 +152,6 @@ export const contact = (f: Formatters) => ({
     `Baseline chosen by a person: ${p.date}. By date alone it would be ${p.byDate}.`,
   baselineChosenOnly: (p: { date: string }) => `Baseline chosen by a person: ${p.date}. By date alone there is none.`,
   baselineBack: 'Back to the baseline by date',
-  baselineDone: 'Baseline changed; undo takes it back.',
   all: (p: { n: number }) => `all ${f.number(p.n)}`,
   stripOf: (p: { value: string }) => `${p.value}, last values in the error band`,
   shownOf: (p: { shown: number; all: number }) => `${f.number(p.shown)} of ${f.number(p.all)}`,

@@ -55,6 +55,10 @@ export const importStack = (f: Formatters) => {
       answered: (p: { client: string; sex: 'F' | 'M' }) =>
         `${p.client}: ${p.sex === 'F' ? 'female' : 'male'} for equations.`,
     },
+    baseline: {
+      answered: (p: { client: string; program: string; date: string }) =>
+        `${p.client}, ${p.program}: the visit of ${p.date} is the baseline.`,
+    },
     heights: {
       ask: (p: { client: string; median: string }) => `Does ${p.median} stand as the height of ${p.client}?`,
       why: 'Measured heights differ by more than 1.5 cm. In an adult one height counts for the whole series: the median.',
