@@ -36,6 +36,14 @@ test('OM-0019: down, more than error, and fits less water', async () => {
   await expect(article()).toContainText('this fits less water in the body');
 });
 
+test('OM-0023: down more than error, and fits cell mass', async () => {
+  await openClient(page, 'OM-0023');
+  await expect(finding()).toContainText(
+    'down 3.6 kg since 8 September 2025, more than this clinic’s measurement error',
+  );
+  await expect(article()).toContainText('cell mass');
+});
+
 test('OM-0031: within error', async () => {
   await openClient(page, 'OM-0031');
   await expect(finding()).toContainText(
@@ -53,6 +61,12 @@ test('OM-0052: all of it comes from the weight term', async () => {
   await openClient(page, 'OM-0052');
   await expect(article()).toContainText('2.1 kg of the 2.1 kg comes from the change in weight alone.');
   await expect(article()).toContainText('a change in weight, not a lean change');
+});
+
+test('OM-0058: far more lean than the weight lost lets expect', async () => {
+  await openClient(page, 'OM-0058');
+  await expect(finding()).toContainText('down 5.0 kg since 7 July 2025, more than this clinic’s measurement error');
+  await expect(latest('Weight')).toContainText('down, more than error');
 });
 
 test('OM-0066: fed at baseline cannot be compared', async () => {

@@ -8,22 +8,17 @@ import { ContactSection } from './contact-section';
 import { MeasureAgainItem } from './measure-again-item';
 import styles from './measure-again-list.module.css';
 
-/** So many rows are read; the others wait behind one press. */
-const SHOWN = 12;
+/** So many rows of each group are read at once; the others wait behind one press. */
+const SHOWN = 3;
 
 interface Group {
   readonly why: AgainReason;
   readonly rows: readonly MeasureAgainRow[];
-  readonly all: number;
 }
 
-/** Rows in groups by why, in their order; of the first rows only. */
-const groupsOf = (rows: readonly MeasureAgainRow[], shown: number): readonly Group[] =>
-  [...new Set(rows.slice(0, shown).map(({ why }) => why))].map((why) => ({
-    why,
-    rows: rows.slice(0, shown).filter((row) => row.why === why),
-    all: rows.filter((row) => row.why === why).length,
-  }));
+/** Rows in groups by why, in their order. */
+const groupsOf = (rows: readonly MeasureAgainRow[]): readonly Group[] =>
+  [...new Set(rows.map(({ why }) => why))].map((why) => ({ why, rows: rows.filter((row) => row.why === why) }));
 
 /** Whom to measure again, grouped by why. */
 export const MeasureAgainList = ({ lists }: { readonly lists: ContactLists }) => {
@@ -33,15 +28,18 @@ export const MeasureAgainList = ({ lists }: { readonly lists: ContactLists }) =>
   const [open, setOpen] = useState(false);
   const rows = lists.measureAgain;
   const n = rows.length;
-  const shown = open || printing ? n : SHOWN;
+  const groups = groupsOf(rows);
+  const shownOf = (group: Group) => (open || printing ? group.rows : group.rows.slice(0, SHOWN));
+  const shown = groups.reduce((total, group) => total + shownOf(group).length, 0);
+  const hasMore = groups.some((group) => group.rows.length > SHOWN);
   return (
     <ContactSection
       title={words.measureAgain}
-      note={`${words.measureAgainFor} · ${words.shownOf({ shown: Math.min(shown, n), all: n })}`}
+      note={`${words.measureAgainFor} · ${words.shownOf({ shown, all: n })}`}
       empty={words.emptyAgain}
       count={n}
       foot={
-        n > SHOWN ? (
+        hasMore ? (
           <button
             type="button"
             className="button no-print"
@@ -55,11 +53,11 @@ export const MeasureAgainList = ({ lists }: { readonly lists: ContactLists }) =>
         ) : undefined
       }
     >
-      {groupsOf(rows, shown).map((group) => (
+      {groups.map((group) => (
         <li key={group.why} className={styles.group}>
-          <h3>{`${words.groups[group.why]} · ${formatters.number(group.all)}`}</h3>
+          <h3>{`${words.groups[group.why]} · ${formatters.number(group.rows.length)}`}</h3>
           <ul>
-            {group.rows.map((row) => (
+            {shownOf(group).map((row) => (
               <MeasureAgainItem key={row.clientKey} row={row} />
             ))}
           </ul>

@@ -33,7 +33,9 @@ export const TalkToList = ({ lists, state }: TalkToListProps) => {
         <>
           <SpokenAbout spoken={spoken} />
           <QuietFindings lists={lists} />
-          <CallsField />
+          <div className={styles.calls}>
+            <CallsField />
+          </div>
         </>
       }
     >
