@@ -43,6 +43,14 @@ describe('the values of two subjects', () => {
       expect(value('ffmi', subject) + value('fmi', subject)).toBeCloseTo(value('bmi', subject), 12);
   });
 
+  // Check values of the mathematical coupling, worked out by hand: 0.231 · 10 kg; 0.518 · (179² − 178²)/480.
+  test('weight and height alone move fat-free mass: 10 kg of weight by 2.31 kg, 1 cm by 0.385 kg', () => {
+    const by = (id: AnyMeasureId, change: Inputs): number => value(id, { ...M, ...change }) - value(id, M);
+    expect(by('ffm', { weight_kg: 70 })).toBeCloseTo(-2.31, 9);
+    expect(by('ffm_without_weight', { weight_kg: 70 })).toBeCloseTo(0, 9);
+    expect(by('ffm', { height_cm: 179 })).toBeCloseTo(0.3852625, 9);
+  });
+
   test('what is recorded is taken as recorded', () => {
     const exported = { ffm_kg: 58.1, fm_kg: 21.9, smm_kg: 31.2, tbw_l: 42.5, ecw_l: 17.3, phase_angle_deg: 6.2 };
     expect(
