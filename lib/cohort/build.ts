@@ -15,6 +15,7 @@ import { studyStatements } from './sql/study-visits-sql';
 import { visitsStatements } from './sql/visits-sql';
 import type { Level } from './types/filter';
 import type { PrecisionRow } from './types/precision-row';
+import { readVectorError, type MeasuredVectorError } from './vector-error';
 
 export const LEVELS: readonly Level[] = [80, 90, 95];
 
@@ -65,6 +66,7 @@ const fillThresholds = async (engine: Engine, rows: ReadonlyMap<Level, readonly 
 /** What building the tables leaves for the questions. */
 export interface BuiltTables {
   readonly precision: ReadonlyMap<Level, readonly PrecisionRow[]>;
+  readonly vectorError: MeasuredVectorError | undefined;
 }
 
 /**
@@ -93,5 +95,5 @@ export const buildTables = async (
     LEVELS.map((level) => [level, precisionRows(model.catalogue.all, input, settings, level)] as const),
   );
   await fillThresholds(engine, precision);
-  return { precision };
+  return { precision, vectorError: await readVectorError(engine, model, settings) };
 };

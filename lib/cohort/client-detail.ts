@@ -1,12 +1,19 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
+import type { Equation } from '../measures/equation';
+import { changeConfidenceOf } from './change-confidence';
 import { changesOf } from './changes';
+import { clientEnergyOf, clientWaistOf } from './client-energy';
+import { clientVectorOf } from './client-vector';
 import { clientVisitFrom, clientVisitsQuery } from './client-visits';
 import type { CohortModel } from './model';
+import { newestChange } from './newest-change';
 import type { Ask } from './question';
 import type { ChangeRow } from './types/change-row';
 import type { ClientDetail, ClientEnrolment, ClientVisit } from './types/client-detail';
-import type { CohortFilter } from './types/filter';
+import type { CohortFilter, Level } from './types/filter';
+import type { PrecisionRow } from './types/precision-row';
+import type { MeasuredVectorError } from './vector-error';
 
 const personQuery = `SELECT c.client_key, c.client_id, c.family_name, c.given_name, c.sex, c.series_height_cm,
   (SELECT v.completed_age FROM visits AS v WHERE v.client_key = c.client_key ORDER BY v.visit_no DESC LIMIT 1) AS age
@@ -58,14 +65,24 @@ const missingFrom = (
       needs: measure.inputs,
     }));
 
+/** What a client's page is made from beside the tables. */
+export interface ClientSources {
+  readonly model: CohortModel;
+  readonly vectorError: MeasuredVectorError | undefined;
+  readonly precision: (level: Level) => readonly PrecisionRow[];
+  /** The equation in force for resting energy expenditure. */
+  readonly restingEquation: Equation | undefined;
+}
+
 /** Everything that one client's page shows. Filters on people do not apply: the client was chosen. */
 export const clientDetailOf = async (
   ask: Ask,
-  model: CohortModel,
+  sources: ClientSources,
   clientKey: number,
   filter: CohortFilter,
   signal?: AbortSignal,
 ): Promise<ClientDetail | undefined> => {
+  const { model } = sources;
   const alone: CohortFilter = { measure: filter.measure, level: filter.level, comparable: filter.comparable };
   const options = { clientKey, signal };
   const [person] = await ask(personQuery, alone, options);
@@ -82,6 +99,14 @@ export const clientDetailOf = async (
   for (const measure of model.catalogue.measures) {
     latestChanges.push(...(await changesOf(ask, model, alone, { purpose: 'baseline-latest', measure, ...options })));
   }
+  const vector = await clientVectorOf(ask, model, sources.vectorError, alone, options);
+  const current = newestChange(latestChanges.filter(({ measure }) => measure === filter.measure));
+  const errors = sources.precision(filter.level).find(({ measure }) => measure === filter.measure);
+  const confidence =
+    current === undefined ? null : await changeConfidenceOf(ask, model, errors, alone, current, signal);
+  const known = { visits, latest: latestChanges };
+  const energy = await clientEnergyOf(ask, model, sources.restingEquation, known, alone, options);
+  const waist = await clientWaistOf(ask, alone, options);
   return {
     clientKey,
     client: String(person['client_id']),
@@ -96,5 +121,9 @@ export const clientDetailOf = async (
     pairs,
     latestChanges,
     missing: missingFrom(model, visits, latestChanges),
+    vector,
+    confidence,
+    energy,
+    waist,
   };
 };

@@ -9,6 +9,7 @@ import { dueListsOf } from './due';
 import { clientListOf, indicesOf } from './people';
 import { programRowsOf } from './program-rows';
 import { agreementsOf, comparisonOf, equationFitsOf, measuredWaysOf } from './methods';
+import { chosenEquation } from './equations-in-force';
 import { listedMeasures } from './listed-measures';
 import { cohortModel } from './model';
 import { createAsk } from './question';
@@ -17,6 +18,7 @@ import type { Settings } from './settings';
 import { reviewCountsOf, reviewsOf } from './reviews';
 import { summaryOf } from './summary';
 import type { Cohort } from './types/cohort';
+import { vectorChangesOf } from './vector-changes';
 import { vectorsOf } from './vectors';
 
 /**
@@ -25,7 +27,7 @@ import { vectorsOf } from './vectors';
  */
 export const createCohort = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<Cohort> => {
   const model = cohortModel(settings);
-  const { precision } = await buildTables(engine, settings, model, asOf);
+  const { precision, vectorError } = await buildTables(engine, settings, model, asOf);
   const summary = await summaryOf(engine, settings, model, asOf);
   const ask = createAsk(engine, createSerial());
   const precisionAt: Cohort['precision'] = (level) => precision.get(level) ?? [];
@@ -55,6 +57,15 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
       contactsOf(ask, filter, { asOf, model, settings, precision: precisionAt(filter.level) }, signal),
     due: (filter, signal) => dueListsOf(ask, filter, { asOf, monday: mondayOf(asOf), model, settings }, signal),
     clients: (filter, signal) => clientListOf(ask, filter, signal),
-    client: (clientKey, filter, signal) => clientDetailOf(ask, model, clientKey, filter, signal),
+    client: (clientKey, filter, signal) =>
+      clientDetailOf(
+        ask,
+        { model, vectorError, precision: precisionAt, restingEquation: chosenEquation(settings, 'ree') },
+        clientKey,
+        filter,
+        signal,
+      ),
+    vectorError: vectorError?.shown ?? null,
+    vectorChanges: (filter, purpose, signal) => vectorChangesOf(ask, model, vectorError, filter, { purpose, signal }),
   };
 };

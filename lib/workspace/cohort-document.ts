@@ -13,6 +13,7 @@ import {
   vectorsPart,
 } from './document-rows';
 import { errorStudyPart } from './error-study-part';
+import { vectorChangePart, vectorErrorPart } from './vector-change-part';
 import type { OpenedFiles } from './open-files';
 
 export interface DocumentOptions {
@@ -92,10 +93,15 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   yield* arrayItems(reviews());
   const due = await cohort?.due(filterFor(cohort.lean));
   yield `],\n"due": ${JSON.stringify(due === undefined ? null : duePart(due))},\n"vectors": `;
+  const vectorFilter = filterFor(options.measures[0] ?? 'ffm');
   const vectors =
     cohort === undefined
-      ? { groups: [], paired: [], between: [] }
-      : vectorsPart(await cohort.vectors(filterFor(options.measures[0] ?? 'ffm')));
+      ? { groups: [], paired: [], between: [], error: null, changes: [] }
+      : {
+          ...vectorsPart(await cohort.vectors(vectorFilter)),
+          error: cohort.vectorError === null ? null : vectorErrorPart(cohort.vectorError),
+          changes: (await cohort.vectorChanges(vectorFilter, 'baseline-latest')).map(vectorChangePart),
+        };
   yield `${JSON.stringify(vectors)},\n`;
   const lists = cohort === undefined ? null : contactsPart(await cohort.contacts(filterFor(cohort.lean)));
   yield `"contacts": ${JSON.stringify(lists)}}\n`;

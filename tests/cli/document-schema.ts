@@ -1,6 +1,7 @@
 import { z } from 'zod';
 
 const number = z.number();
+const matrix = z.tuple([z.tuple([z.number(), z.number()]), z.tuple([z.number(), z.number()])]);
 const nullable = z.number().nullable();
 const interval = z.tuple([number, number]).nullable();
 const finding = z.strictObject({
@@ -330,6 +331,36 @@ export const documentSchema = z.strictObject({
         df2_u: nullable,
         p_u: nullable,
         mahalanobis_d: nullable,
+      }),
+    ),
+    error: z
+      .strictObject({
+        clients: number,
+        df_m: number,
+        df_w: number,
+        h: number,
+        s_w: matrix,
+        m: matrix,
+        s_b: matrix,
+        provisional: z.boolean(),
+      })
+      .nullable(),
+    changes: z.array(
+      z.strictObject({
+        client: z.string(),
+        program: z.string(),
+        from: z.string(),
+        to: z.string(),
+        k_from: number,
+        k_to: number,
+        change: z.tuple([number, number]),
+        v: matrix.nullable(),
+        d2: nullable,
+        threshold: nullable,
+        comparable: z.enum(['comparable', 'by-procedure', 'caution', 'no']),
+        result: z.enum(['beyond', 'within', 'cannot-compare', 'no-threshold']).nullable(),
+        guard: z.enum(['none', 'stop']),
+        reasons: z.array(z.string()),
       }),
     ),
   }),

@@ -29,7 +29,8 @@ export const isStudyMember = (measure: Measure, model: CohortModel): string =>
     AND s.guards & ${String(guardMask(model.guards(measure).stop))} = 0
     AND NOT (${outsidePath(measure, 'v')})`;
 
-const member = (measure: Measure, model: CohortModel): string =>
+/** SQL of a study visit’s value where it counts for the between-day error: `s` of `study_visits`, `v` of `visits`. */
+export const member = (measure: Measure, model: CohortModel): string =>
   `CASE WHEN ${isStudyMember(measure, model)} THEN v.${measure.id} END`;
 
 /**

@@ -2,7 +2,10 @@ import type { IsoDate } from '../../core/iso-date';
 import type { RuleId } from '../../measures/comparability-rule';
 import type { GuardCode } from '../../measures/guard';
 import type { AnyMeasureId, MeasureId } from '../../measures/measure-id';
+import type { ChangeConfidence } from './change-confidence';
 import type { ChangeRow } from './change-row';
+import type { ClientEnergy, ClientWaist } from './client-energy';
+import type { ClientVectorPath } from './vector-change';
 
 /** A condition of one visit. `not-recorded`: nobody recorded it at this site in this month. */
 export type ConditionState = 'met' | 'by-procedure' | 'not-met' | 'unknown' | 'not-recorded';
@@ -54,4 +57,10 @@ export interface ClientDetail {
   readonly pairs: readonly ChangeRow[];
   readonly latestChanges: readonly ChangeRow[];
   readonly missing: readonly { readonly measure: MeasureId; readonly needs: readonly string[] }[];
+  readonly vector: ClientVectorPath;
+  /** Of the chosen value's change from baseline; null where it is not judged. */
+  readonly confidence: ChangeConfidence | null;
+  /** Null without an equation in force or a weight. */
+  readonly energy: ClientEnergy | null;
+  readonly waist: ClientWaist | null;
 }

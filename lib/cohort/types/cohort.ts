@@ -14,6 +14,7 @@ import type { PrecisionRow } from './precision-row';
 import type { ProgramRow } from './program-row';
 import type { ReviewCounts, ReviewRow } from './reviews';
 import type { VectorAnalysis } from './vector-analysis';
+import type { VectorChangeRow, VectorError } from './vector-change';
 
 /** What screens, files and the command line ask of one data version. Every answer comes from the same pipeline. */
 export interface Cohort {
@@ -34,6 +35,10 @@ export interface Cohort {
   /** For each enrolment and planned review: due, seen and on which day, seen early, not yet, or ended before. */
   reviews(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ReviewRow[]>;
   reviewCounts(filter: CohortFilter, signal?: AbortSignal): Promise<readonly ReviewCounts[]>;
+  /** The error of the vector; null without an own study of ten or more degrees of freedom. */
+  readonly vectorError: VectorError | null;
+  /** Changes of the vector, held against the error of both its values together. */
+  vectorChanges(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly VectorChangeRow[]>;
   vectors(filter: CohortFilter, signal?: AbortSignal): Promise<VectorAnalysis>;
   indices(filter: CohortFilter, signal?: AbortSignal): Promise<readonly IndexPoint[]>;
   /** For each equation in force: the share of visits inside the group it was made for. */
