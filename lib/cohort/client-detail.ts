@@ -7,6 +7,7 @@ import { clientEnergyOf, clientWaistOf } from './client-energy';
 import { clientVectorOf } from './client-vector';
 import { clientVisitFrom, clientVisitsQuery } from './client-visits';
 import type { CohortModel } from './model';
+import { judgedMeasureOf } from './judged-measure';
 import { newestChange } from './newest-change';
 import type { Ask } from './question';
 import type { ChangeRow } from './types/change-row';
@@ -90,18 +91,18 @@ export const clientDetailOf = async (
   const sexes = await ask(sexesQuery, alone, options);
   const enrolments = await ask(enrolmentsQuery, alone, options);
   const visits = (await ask(clientVisitsQuery(model), alone, options)).map((row) => clientVisitFrom(row, model));
-  const chosen = model.catalogue.measure(filter.measure);
-  const pairs = [
-    ...(await changesOf(ask, model, alone, { purpose: 'baseline-latest', measure: chosen, ...options })),
-    ...(await changesOf(ask, model, alone, { purpose: 'consecutive', measure: chosen, ...options })),
-  ];
   const latestChanges: ChangeRow[] = [];
   for (const measure of model.catalogue.measures) {
     latestChanges.push(...(await changesOf(ask, model, alone, { purpose: 'baseline-latest', measure, ...options })));
   }
+  const chosen = model.catalogue.measure(judgedMeasureOf(latestChanges, filter.measure));
+  const pairs = [
+    ...latestChanges.filter(({ measure }) => measure === chosen.id),
+    ...(await changesOf(ask, model, alone, { purpose: 'consecutive', measure: chosen, ...options })),
+  ];
   const vector = await clientVectorOf(ask, model, sources.vectorError, alone, options);
-  const current = newestChange(latestChanges.filter(({ measure }) => measure === filter.measure));
-  const errors = sources.precision(filter.level).find(({ measure }) => measure === filter.measure);
+  const current = newestChange(latestChanges.filter(({ measure }) => measure === chosen.id));
+  const errors = sources.precision(filter.level).find(({ measure }) => measure === chosen.id);
   const confidence =
     current === undefined ? null : await changeConfidenceOf(ask, model, errors, alone, current, signal);
   const known = { visits, latest: latestChanges };

@@ -1,6 +1,9 @@
 import type { Formatters } from '../formatters';
 import { common } from './en/common';
 import { client } from './en/client';
+import { clientOwn } from './en/client-own';
+import { clientPages } from './en/client-pages';
+import { clientVector } from './en/client-vector';
 import { clients } from './en/clients';
 import { contact } from './en/contact';
 import { thisWeek } from './en/this-week';
@@ -35,6 +38,9 @@ export const en = (f: Formatters) => ({
   measures: measureNames,
   methodsParagraph: methodsParagraph(f),
   client: client(f),
+  clientOwn: clientOwn(f),
+  clientPages: clientPages(f),
+  clientVector: clientVector(f),
   clients: clients(f),
   contact: contact(f),
   thisWeek: thisWeek(f),
