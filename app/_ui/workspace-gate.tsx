@@ -1,6 +1,6 @@
 'use client';
 
-import { usePathname } from 'next/navigation';
+import { usePathname, useSearchParams } from 'next/navigation';
 import { Suspense, type ReactNode } from 'react';
 import { useMessages } from '../_state/language-provider';
 import { useWorkspace } from '../_state/workspace-provider';
@@ -14,6 +14,27 @@ import { Loading } from './states';
 
 /** Screens that look at no value and no group of people. */
 const WITHOUT_FILTER: ReadonlySet<string> = new Set(['/import/', '/settings/']);
+
+/** Filter and footer of a screen; the page that a client is handed has its own words and is not filtered. */
+const Framed = ({ path, children }: { readonly path: string; readonly children: ReactNode }) => {
+  const isHanded = useSearchParams().get('page') === 'client';
+  return (
+    <>
+      {isHanded || WITHOUT_FILTER.has(path) ? (
+        <div className={styles.top} />
+      ) : (
+        <>
+          <FilterBar />
+          <FilterLine />
+        </>
+      )}
+      {children}
+      <div className={isHanded ? 'no-print' : undefined}>
+        <DataLine />
+      </div>
+    </>
+  );
+};
 
 /** Screens stand only inside an open clinic; until then its opening or its failure is on screen. */
 export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) => {
@@ -35,16 +56,7 @@ export const WorkspaceGate = ({ children }: { readonly children: ReactNode }) =>
     case 'open':
       return (
         <Suspense>
-          {WITHOUT_FILTER.has(path) ? (
-            <div className={styles.top} />
-          ) : (
-            <>
-              <FilterBar />
-              <FilterLine />
-            </>
-          )}
-          {children}
-          <DataLine />
+          <Framed path={path}>{children}</Framed>
         </Suspense>
       );
   }

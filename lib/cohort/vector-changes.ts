@@ -9,7 +9,7 @@ import type { Ask } from './question';
 import { reasonsOf } from './reasons';
 import { vectorChangesQuery } from './sql/vector-change-sql';
 import type { Comparable } from './types/change-row';
-import type { CohortFilter, Level, Purpose } from './types/filter';
+import { PURPOSES, type CohortFilter, type Level, type Purpose } from './types/filter';
 import type { VectorChangeRow, VectorResult } from './types/vector-change';
 import { matrixOf, type MeasuredVectorError } from './vector-error';
 
@@ -48,7 +48,7 @@ const rowOf = (row: Row, model: CohortModel, error: MeasuredVectorError | undefi
     clientKey: at(row, 'client_key'),
     client: String(row['client_id']),
     program: String(row['program']),
-    purpose: row['purpose'] === 1 ? 'baseline-latest' : 'consecutive',
+    purpose: PURPOSES[at(row, 'purpose')] ?? 'consecutive',
     from: String(row['from_date']) as IsoDate,
     to: String(row['to_date']) as IsoDate,
     fromVisit: at(row, 'from_no'),
@@ -65,8 +65,8 @@ const rowOf = (row: Row, model: CohortModel, error: MeasuredVectorError | undefi
     guard: stopped ? 'stop' : 'none',
     reasons: [
       ...reasonsOf(
-        { broken: at(row, 'broken'), unknown: at(row, 'unknown'), guards: at(row, 'stops'), exported: false },
-        model.masks,
+        { broken: at(row, 'broken'), unknown: at(row, 'unknown'), guards: at(row, 'stops') },
+        model.masks.computed,
       ),
       ...(error === undefined ? (['no_error_study'] as const) : []),
     ],

@@ -28,14 +28,18 @@ export const ActivityField = ({ client, kept, acting }: ActivityFieldProps) => {
     setProblem(invalid ? words.levelInvalid : undefined);
     if (invalid) return;
     const value = level === undefined ? '' : String(level);
-    void acting.start(
-      (workspace) => workspace.writeMark(client, 'activity-level', value),
-      messages.clientOwn.saved,
-    );
+    void acting.start((workspace) => workspace.writeMark(client, 'activity-level', value), messages.clientOwn.saved);
   };
   return (
     <form className={styles.field} onSubmit={submit}>
-      <LabelledInput label={words.level} type="text" inputMode="decimal" maxLength={5} value={text} onChange={setText} />
+      <LabelledInput
+        label={words.level}
+        type="text"
+        inputMode="decimal"
+        maxLength={5}
+        value={text}
+        onChange={setText}
+      />
       <button
         type="submit"
         className="button"

@@ -1,26 +1,38 @@
 'use client';
 
+import type { ReactNode } from 'react';
 import { daysBetween } from '../../../lib/core/iso-date';
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { MeasureId } from '../../../lib/measures/measure-id';
 import { useSession } from '../../_state/workspace-provider';
 import { Sentence } from '../../_ui/sentence';
-import { clientName } from '../clients/client-columns';
+import { shownName } from '../../../lib/workspace/client-marks';
 import { useWording } from '../contact/use-wording';
 import { ChosenBaseline } from './chosen-baseline';
 import { currentChange } from './current-change';
 import { sinceWhen } from './since-when';
+import { useClientMarks } from './use-client-marks';
 
 const LONG_UNSEEN_DAYS = 42;
 
+interface ClientHeadProps {
+  readonly detail: ClientDetail;
+  readonly measure: MeasureId;
+  /** What can be done with the page. */
+  readonly actions?: ReactNode;
+}
+
 /** Who, since when, and what has to be known before reading on. */
-export const ClientHead = ({ detail, measure }: { readonly detail: ClientDetail; readonly measure: MeasureId }) => {
+export const ClientHead = ({ detail, measure, actions }: ClientHeadProps) => {
   const wording = useWording();
   const { messages, formatters } = wording;
   const words = messages.client;
   const { cohort } = useSession();
   const { finding, more } = sinceWhen(detail, measure, wording);
-  const name = clientName(detail);
+  const marks = useClientMarks(detail.client);
+  const name = shownName(marks, detail);
+  const alsoKnownAs = marks['also-known-as']?.value;
+  const goal = marks.goal?.value;
   const height = detail.seriesHeightCm === null ? null : formatters.height(detail.seriesHeightCm);
   const last = detail.visits[detail.visits.length - 1];
   const unseen = last === undefined ? 0 : daysBetween(last.date, cohort.summary.asOf);
@@ -49,12 +61,23 @@ export const ClientHead = ({ detail, measure }: { readonly detail: ClientDetail;
               <bdi>{name}</bdi>
             </>
           )}
+          {alsoKnownAs === undefined ? null : (
+            <>
+              {' · '}
+              <bdi>{messages.clientOwn.knownAs({ names: alsoKnownAs })}</bdi>
+            </>
+          )}
           {' · '}
           {words.who({ sex, age: detail.ageAtLatest, height })}
         </>
       }
       detail={
         <>
+          {goal === undefined ? null : (
+            <p className="serif">
+              <bdi>“{goal}”</bdi>
+            </p>
+          )}
           {says.length === 0 ? null : <p>{says.join(' ')}</p>}
           {detail.enrolments.map((enrolment) => (
             <p key={`${enrolment.program} ${enrolment.start ?? ''}`}>
@@ -80,17 +103,7 @@ export const ClientHead = ({ detail, measure }: { readonly detail: ClientDetail;
           ))}
         </>
       }
-      actions={
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            window.print();
-          }}
-        >
-          {words.print}
-        </button>
-      }
+      actions={actions}
     >
       {finding}
     </Sentence>

@@ -14,20 +14,22 @@ import { indexPath } from '../indices/indices-figure';
 import { pathFinding } from '../indices/path-finding';
 import { followedVisits } from './client-lanes';
 
-const codesOf = (visit: ClientVisit): readonly GuardCode[] => [
-  ...visit.guards,
-  ...(visit.outsideEquation.ffmi ?? []),
-];
+const codesOf = (visit: ClientVisit): readonly GuardCode[] => [...visit.guards, ...(visit.outsideEquation.ffmi ?? [])];
 
 const isOutsideRange = ({ values }: ClientVisit): boolean =>
   values.bmi !== undefined && (values.bmi < 16 || values.bmi > 34);
 
+interface ClientIndexFigureProps {
+  readonly detail: ClientDetail;
+  readonly height?: number;
+}
+
 /** FFMI and FMI over the visits; a visit where composition is stopped has no point. */
-export const ClientIndexFigure = ({ detail }: { readonly detail: ClientDetail }) => {
+export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigureProps) => {
   const { messages, formatters } = useWording();
   const { cohort } = useSession();
   const words = messages.clientVector.index;
-  const context = useFigureContext({ width: 520, height: 420 });
+  const context = useFigureContext({ width: 520, height });
   const shown = useMemo(() => {
     const { stop, hold } = cohort.guards('ffmi');
     const followed = followedVisits(detail).filter(({ values }) => values.ffmi !== undefined);

@@ -21,12 +21,19 @@ const captionOf = (detail: ClientDetail, ids: readonly MeasureId[], level: numbe
     const value = wording.valueWords(id);
     return lsc === null ? [] : [words.laneError({ value: value.name, lsc: value.amount(lsc) })];
   });
+  const medication = followedVisits(detail).filter(({ conditions }) => conditions.medication === 'not-met');
   const left = detail.visits.length - followedVisits(detail).length;
   const said = words.lanesCaption({
     errors: errors.length === 0 ? words.noErrors : wording.formatters.list(errors),
     level,
   });
-  return left === 0 ? said : `${said} ${words.leftOut({ n: left })}`;
+  return [
+    said,
+    ...(medication.length === 0
+      ? []
+      : [words.medicationDates({ dates: medication.map(({ date }) => wording.formatters.dateShort(date)) })]),
+    ...(left === 0 ? [] : [words.leftOut({ n: left })]),
+  ].join(' ');
 };
 
 /** Weight, the clinic's lean value, phase angle and the chosen value, one above the other on one time axis. */

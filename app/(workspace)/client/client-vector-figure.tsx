@@ -12,12 +12,17 @@ import { useWording } from '../contact/use-wording';
 import { vectorCaption, vectorFinding } from './vector-finding';
 import { vectorPathFigure } from './vector-path';
 
+interface ClientVectorFigureProps {
+  readonly detail: ClientDetail;
+  readonly height?: number;
+}
+
 /** R/H and Xc/H over the visits, with the client's own error around the baseline. */
-export const ClientVectorFigure = ({ detail }: { readonly detail: ClientDetail }) => {
+export const ClientVectorFigure = ({ detail, height = 420 }: ClientVectorFigureProps) => {
   const wording = useWording();
   const { filter } = useFilter();
   const words = wording.messages.clientVector;
-  const context = useFigureContext({ width: 520, height: 420 });
+  const context = useFigureContext({ width: 520, height });
   const spec = useMemo(
     () => buildVectorGraph(vectorPathFigure(detail, filter.level, words, context.formatters), context),
     [detail, filter.level, words, context],

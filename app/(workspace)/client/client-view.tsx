@@ -7,17 +7,27 @@ import { DataTable } from '../../_ui/data-table';
 import type { ChangeRow } from '../../../lib/cohort/types/change-row';
 import { useWording } from '../contact/use-wording';
 import { latestColumns, pairColumns } from './change-columns';
+import { ClientConfidence } from './client-confidence';
+import { ClientEnergyPanel } from './client-energy';
 import { ClientHead } from './client-head';
+import { ClientIndexFigure } from './client-index-figure';
 import { ClientLanesFigure } from './client-lanes-figure';
 import { ClientMissing, ClientNotes } from './client-notes';
+import { ClientOwn } from './client-own';
 import { ClientReadings } from './client-readings';
+import { ClientSplit } from './client-split';
 import { ClientTermsFigure } from './client-terms-figure';
+import { ClientVectorFigure } from './client-vector-figure';
 import styles from './client-view.module.css';
+import { ClientWaistPanel } from './client-waist';
 import { currentChange, judgedMeasure } from './current-change';
+import { PageLinks } from './page-links';
 import { NextTime } from './next-time';
 
 const keyOf = (row: ChangeRow): string =>
   `${row.measure} ${row.purpose} ${row.fromVisit} ${row.toVisit} ${row.program}`;
+
+const hasIndices = ({ visits }: ClientDetail): boolean => visits.some(({ values }) => values.ffmi !== undefined);
 
 /** Everything about one client, so that it prints as one page. */
 export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
@@ -37,7 +47,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
   const change = currentChange(detail, measure);
   return (
     <article className={styles.client}>
-      <ClientHead detail={detail} measure={measure} />
+      <ClientHead detail={detail} measure={measure} actions={<PageLinks clientKey={detail.clientKey} />} />
       <div className={styles.columns}>
         <ClientLanesFigure detail={detail} measure={measure} />
         <div className={styles.side}>
@@ -47,6 +57,26 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
           <NextTime detail={detail} measure={measure} />
           <ClientNotes detail={detail} measure={measure} />
           <ClientMissing detail={detail} />
+        </div>
+      </div>
+      <div className={styles.pair}>
+        {detail.vector.vectors.length === 0 ? null : (
+          <div className="sheet">
+            <ClientVectorFigure detail={detail} />
+            <ClientSplit detail={detail} />
+          </div>
+        )}
+        <div className={styles.tables}>
+          {hasIndices(detail) ? (
+            <div className="sheet">
+              <ClientIndexFigure detail={detail} />
+            </div>
+          ) : null}
+          {detail.confidence === null ? null : (
+            <div className="sheet">
+              <ClientConfidence detail={detail} measure={measure} />
+            </div>
+          )}
         </div>
       </div>
       <div className={styles.tables}>
@@ -71,6 +101,13 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
             fileName="client-latest-changes"
             rowsWord={words.latestWord}
           />
+        </div>
+        <div className={`${styles.panels ?? ''} no-print`} key={`own ${detail.client}`}>
+          <ClientOwn detail={detail} />
+          <div className={styles.tables}>
+            <ClientEnergyPanel detail={detail} />
+            <ClientWaistPanel detail={detail} />
+          </div>
         </div>
         <ClientReadings key={detail.client} client={detail.client} />
       </div>

@@ -33,8 +33,6 @@ export const vectorPathFigure = (detail: ClientDetail, level: number, words: Wor
   return {
     groups: [],
     path: vectorPath(detail, words, f),
-    ...(ellipse === null
-      ? {}
-      : { referenceLabel: words.ellipse, references: [{ level: level / 100, ...ellipse }] }),
+    ...(ellipse === null ? {} : { referenceLabel: words.ellipse, references: [{ level: level / 100, ...ellipse }] }),
   };
 };

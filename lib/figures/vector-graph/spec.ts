@@ -116,14 +116,14 @@ export const buildVectorGraph = (data: VectorGraphData, context: FigureContext):
     title: words.resistanceByHeight,
     values: [...held.map((point) => point.x), ...outlines.map(([value]) => value)],
     fallback: [200, 500],
-    minimumSpan: 150,
+    minimumSpan: data.groups.length === 0 ? 90 : 150,
   });
   const y = buildLinearAxis({
     ...axis,
     title: words.reactanceByHeight,
     values: [...held.map((point) => point.y), ...outlines.map(([, value]) => value)],
     fallback: [20, 50],
-    minimumSpan: 15,
+    minimumSpan: data.groups.length === 0 ? 9 : 15,
   });
   return {
     kind: 'vector-graph',

@@ -46,7 +46,8 @@ export const clientOwn = (f: Formatters) => ({
     levelInvalid: 'Write a number from 1 to 3, for example 1.60; or leave it empty to use the record.',
     tissue: (p: { from: string; to: string; energy: string; fm: string; ffm: string }) =>
       `The tissue that changed from ${p.from} to ${p.to} (fat ${p.fm}, fat-free ${p.ffm}) holds about ${p.energy}: energy of tissue, not what was eaten or spent. A lean change can be water, which holds none.`,
-    noTissue: 'No energy of tissue: neither fat nor fat-free mass changed by more than error, or one of them is not judged.',
+    noTissue:
+      'No energy of tissue: neither fat nor fat-free mass changed by more than error, or one of them is not judged.',
   },
   waist: {
     title: 'Waist',

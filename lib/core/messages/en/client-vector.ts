@@ -41,9 +41,14 @@ export const clientVector = (f: Formatters) => ({
   },
   index: {
     title: 'Index path',
-    subtitle: 'To the right: more fat-free mass for the height. Upwards: more fat mass. Falling lines: equal body mass index.',
+    subtitle:
+      'To the right: more fat-free mass for the height. Upwards: more fat mass. Falling lines: equal body mass index.',
     stopped: (p: { n: number }) =>
-      f.plural(p.n, 'One visit is left out: composition is not judged there.', '# visits are left out: composition is not judged there.'),
+      f.plural(
+        p.n,
+        'One visit is left out: composition is not judged there.',
+        '# visits are left out: composition is not judged there.',
+      ),
     held: 'At least one visit lies outside the group the equation was made for, or outside a body mass index of 16–34 kg/m²: read no level there.',
     fileName: 'client-index-path',
   },

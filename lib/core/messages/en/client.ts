@@ -8,7 +8,6 @@ export const client = (f: Formatters) => ({
   noneRemedy:
     'Choose a client from the list. A key belongs to one data set; after another import it may lead elsewhere.',
   toList: 'All clients',
-  print: 'Print this page',
   who: (p: { sex: 'F' | 'M' | null; age: number | null; height: string | null }) =>
     [
       p.sex === null ? 'sex not recorded' : p.sex === 'F' ? 'woman' : 'man',
@@ -56,6 +55,7 @@ export const client = (f: Formatters) => ({
     `${f.plural(p.visits, 'One visit', '# visits')}, ${p.from} to ${p.to}. The band is the error of one change from baseline; hollow: cannot be compared with baseline; grey: not judged.`,
   lanesCaption: (p: { errors: string; level: number }) =>
     `Error at ${f.number(p.level)} %: ${p.errors}. ✓ met, ✓p met by procedure, ✕ not met, ? unknown, empty: not recorded here. A dotted line: something else changed there.`,
+  medicationDates: (p: { dates: readonly string[] }) => `Medication changed by ${f.list(p.dates)}.`,
   laneError: (p: { value: string; lsc: string }) => `${p.value} ± ${p.lsc}`,
   noErrors: 'no threshold',
   leftOut: (p: { n: number }) =>
