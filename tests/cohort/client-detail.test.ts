@@ -83,6 +83,18 @@ describe('one client of the demo clinic', () => {
     expectClose(single[1][1] - pairs[1][1], repositioning[1][1]);
   });
 
+  test('OM-0044: no number of the client’s page is the error of a single component, z·PE', () => {
+    const { pe } = precisionOf(cohort, 'ffm');
+    const oneComponent = (1.959963984540054 * (pe ?? NaN)).toFixed(3);
+    const numbers: number[] = [];
+    JSON.stringify(found(details, 'OM-0044'), (_, value: unknown) => {
+      if (typeof value === 'number') numbers.push(value);
+      return value;
+    });
+    expect(numbers.length).toBeGreaterThan(200);
+    expect(numbers.filter((value) => Math.abs(value).toFixed(3) === oneComponent)).toEqual([]);
+  });
+
   test('OM-0080: on dialysis the vectors of other times are not joined, nothing is estimated', () => {
     const { vector, confidence, energy } = found(details, 'OM-0080');
     expect(vector.change).toMatchObject({ result: 'cannot-compare', reasons: ['dialysis_timing'] });

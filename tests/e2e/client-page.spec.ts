@@ -41,6 +41,20 @@ test('the page prints as one sheet', async ({ page }) => {
   expect(pdf.match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1);
 });
 
+test('the vector path stands with its own error, the index path without a judgement of levels', async ({ page }) => {
+  await openScreen(page, '/clients/');
+  await openClient(page, 'OM-0023');
+  const vector = page.getByRole('figure', { name: 'Vector path' });
+  await expect(vector).toContainText('moved further from its baseline than error alone explains');
+  await expect(vector.locator('.path line')).toHaveCount(3);
+  await expect(vector.locator('.reference')).toHaveCount(1);
+  await expect(page.getByRole('figure', { name: 'Index path' })).toContainText('For change only');
+  const article = page.getByRole('article');
+  await expect(article).toContainText('The fall in the lean estimate fits cell mass.');
+  await expect(article).toContainText('over 99 % confidence from error alone');
+  await expect(article).toContainText('A guess about a typical person with this reading');
+});
+
 test('a key that leads to nobody says so', async ({ page }) => {
   await openScreen(page, '/client/?c=999999');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('There is no such client in these data');

@@ -55,12 +55,17 @@ test('OM-0044: just beyond, by the error of two components and two readings', as
   await openClient(page, 'OM-0044');
   await expect(finding()).toContainText(/down 1\.7\d\skg since 29 September 2025, more than .* 1\.\d\d\skg\./);
   await expect(latest('Fat-free mass')).toContainText('down, more than error');
+  await expect(article()).toContainText('Water or cell mass: cannot tell.');
+  await expect(article()).toContainText('97 % confidence from error alone');
 });
 
 test('OM-0052: all of it comes from the weight term', async () => {
   await openClient(page, 'OM-0052');
   await expect(article()).toContainText('2.1 kg of the 2.1 kg comes from the change in weight alone.');
   await expect(article()).toContainText('a change in weight, not a lean change');
+  await expect(article().getByRole('figure', { name: 'Vector path' })).toContainText(
+    'no further from its baseline than error alone explains',
+  );
 });
 
 test('OM-0058: far more lean than the weight lost lets expect', async () => {
@@ -84,18 +89,34 @@ test('OM-0080: on dialysis composition has no number of change', async () => {
   await expect(finding()).toContainText('is not judged: dialysis');
   await expect(latest('Fat-free mass').getByRole('gridcell').nth(4)).toHaveText('–');
   await expect(latest('Resistance')).toContainText('cannot be compared');
+  const vector = article().getByRole('figure', { name: 'Vector path' });
+  await expect(vector).toContainText('cannot be compared with the baseline: another or an unknown time after dialysis');
+  await expect(vector.locator('.path .mark')).toHaveCount(2);
+  await expect(vector.locator('.path line, .reference')).toHaveCount(0);
+  await expect(article().getByRole('figure', { name: 'Index path' })).toHaveCount(0);
+  await expect(article().getByRole('region', { name: 'Energy, for orientation' })).toContainText(
+    'Not estimated: dialysis.',
+  );
 });
 
 test('OM-0093: fluid at both visits stops composition, weight is judged', async () => {
   await openClient(page, 'OM-0093');
   await expect(finding()).toContainText('is not judged: fluid collected in the body');
   await expect(latest('Weight')).toContainText('within error');
+  await expect(article().getByRole('figure', { name: 'Index path' })).toHaveCount(0);
+  const vector = article().getByRole('figure', { name: 'Vector path' });
+  await expect(vector).toContainText('no further from its baseline than error alone explains');
+  await expect(vector.locator('.path line')).toHaveCount(1);
 });
 
 test('OM-0101: one sex for the equations, and a sentence about it', async () => {
   await openClient(page, 'OM-0101');
   await expect(finding()).toContainText('moved by 0.0 kg');
   await expect(article()).toContainText('Sex is recorded as M and F. The equations use M for every visit');
+  const own = article().getByRole('region', { name: 'About this client' });
+  await expect(own).toContainText(
+    /With M: fat-free mass [\d.]+\skg on 8 December 2025. With F: fat-free mass [\d.]+\skg/,
+  );
 });
 
 test('OM-0112: one height of the series serves every visit', async () => {
@@ -108,7 +129,12 @@ test('OM-0120: no result across the visit, no number of it, and not the word', a
   await openClient(page, 'OM-0120');
   await expect(finding()).toContainText('is not judged');
   await expect(latest('Weight').getByRole('gridcell').nth(4)).toHaveText('–');
+  await expect(article().getByRole('figure', { name: 'Vector path' }).locator('.path line')).toHaveCount(0);
   await expect(page.locator('body')).not.toContainText(/pregnan/i);
+  await article().getByRole('link', { name: 'Page for the client' }).click();
+  await expect(article()).toContainText('We make no guess from this visit.');
+  await expect(article()).not.toContainText(/kg|went (up|down)|pregnan/i);
+  await page.getByRole('link', { name: 'Back to the client' }).click();
 });
 
 test('OM-0133: under 18 nothing is held against an adult’s error', async () => {
@@ -132,6 +158,9 @@ test('OM-0160: judged by the exported value, provisional, and the vector says wh
   await openClient(page, 'OM-0160');
   await expect(finding()).toContainText('as exported is down 2.9 kg');
   await expect(article()).toContainText('The error is provisional');
+  await expect(page.getByRole('grid', { name: 'Every comparison of fat-free mass, as exported' })).toContainText(
+    '−2.9',
+  );
   await expect(article()).toContainText('No vector is drawn: it needs resistance and reactance.');
 });
 

@@ -16,6 +16,9 @@ import { useClientMarks } from './use-client-marks';
 /** For one person the estimate is off by up to this share. */
 const SPREAD = 0.15;
 
+/** Two figures: the next would pretend to be known. */
+const twoFigures = (value: number): number => Number(value.toPrecision(2));
+
 const levelOf = (energy: ClientEnergy, marks: ClientMarks): number | undefined =>
   enteredActivityLevel(marks['activity-level']?.value ?? '') ?? energy.activity?.level;
 
@@ -105,7 +108,7 @@ export const ClientEnergyPanel = ({ detail }: { readonly detail: ClientDetail })
           {words.tissue({
             from: formatters.date(energy.tissue.from),
             to: formatters.date(energy.tissue.to),
-            energy: formatters.quantity(energy.tissue.megajoules, 'MJ', 0),
+            energy: formatters.quantity(twoFigures(energy.tissue.megajoules), 'MJ', 0),
             fm: valueWords('fm').change(energy.tissue.fmChange),
             ffm: valueWords('ffm').change(energy.tissue.ffmChange),
           })}

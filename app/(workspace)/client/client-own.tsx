@@ -43,7 +43,7 @@ export const ClientOwn = ({ detail }: { readonly detail: ClientDetail }) => {
       {field('goal', words.goal, LONGEST.goal, words.goalHint)}
       {field('display-name', words.displayName, LONGEST.name)}
       {field('also-known-as', words.alsoKnownAs, LONGEST.alsoKnownAs)}
-      <fieldset disabled={acting.busy || !keeping.writer}>
+      <fieldset className={styles.plain} disabled={acting.busy || !keeping.writer}>
         <Check
           label={words.noWeight}
           checked={hidden}

@@ -27,8 +27,6 @@ import { NextTime } from './next-time';
 const keyOf = (row: ChangeRow): string =>
   `${row.measure} ${row.purpose} ${row.fromVisit} ${row.toVisit} ${row.program}`;
 
-const hasIndices = ({ visits }: ClientDetail): boolean => visits.some(({ values }) => values.ffmi !== undefined);
-
 /** Everything about one client, so that it prints as one page. */
 export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
   const wording = useWording();
@@ -67,11 +65,9 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
           </div>
         )}
         <div className={styles.tables}>
-          {hasIndices(detail) ? (
-            <div className="sheet">
-              <ClientIndexFigure detail={detail} />
-            </div>
-          ) : null}
+          <div className={`sheet ${styles.whenFull ?? ''}`}>
+            <ClientIndexFigure detail={detail} />
+          </div>
           {detail.confidence === null ? null : (
             <div className="sheet">
               <ClientConfidence detail={detail} measure={measure} />

@@ -44,7 +44,7 @@ const Classed = ({ detail }: { readonly detail: ClientDetail }) => {
           <Answers answers={different} />
         </>
       )}
-      <fieldset disabled={acting.busy || !keeping.writer}>
+      <fieldset className={styles.plain} disabled={acting.busy || !keeping.writer}>
         <LabelledSelect
           label={words.choice}
           value={mark}

@@ -110,20 +110,22 @@ export const buildVectorGraph = (data: VectorGraphData, context: FigureContext):
   );
   const means = groups.flatMap((group) => group.mean ?? []);
   const held = [...drawn, ...means];
+  // One client's path is smaller than a group's spread.
+  const onePath = data.groups.length === 0;
   const axis = { unit: 'Ohm/m', formatters } as const;
   const x = buildLinearAxis({
     ...axis,
     title: words.resistanceByHeight,
     values: [...held.map((point) => point.x), ...outlines.map(([value]) => value)],
     fallback: [200, 500],
-    minimumSpan: data.groups.length === 0 ? 90 : 150,
+    minimumSpan: onePath ? 90 : 150,
   });
   const y = buildLinearAxis({
     ...axis,
     title: words.reactanceByHeight,
     values: [...held.map((point) => point.y), ...outlines.map(([, value]) => value)],
     fallback: [20, 50],
-    minimumSpan: data.groups.length === 0 ? 9 : 15,
+    minimumSpan: onePath ? 9 : 15,
   });
   return {
     kind: 'vector-graph',
