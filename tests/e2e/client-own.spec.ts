@@ -53,7 +53,9 @@ test('the page for the client: plain words, one sheet; with the switch on no wei
   await expect(article()).toContainText('“Carry the shopping upstairs”');
   expect(await sheets()).toBe(1);
   await page.getByRole('link', { name: 'Back to the client' }).click();
-  await own().getByLabel('No weight or fat on anything the client sees').check();
+  const box = own().getByLabel('No weight or fat on anything the client sees');
+  await box.click();
+  await expect(box).toBeChecked();
   await expect(own().getByRole('status')).toHaveText(
     'Weight and fat are left off what this client sees. Undo brings them back.',
   );

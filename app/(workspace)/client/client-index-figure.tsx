@@ -9,6 +9,7 @@ import type { GuardCode } from '../../../lib/measures/guard';
 import { useSession } from '../../_state/workspace-provider';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { useFigureContext } from '../../_ui/use-figure-context';
+import { useNarrow } from '../../_ui/use-narrow';
 import { useWording } from '../contact/use-wording';
 import { indexPath } from '../indices/indices-figure';
 import { pathFinding } from '../indices/path-finding';
@@ -29,7 +30,7 @@ export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigurePro
   const { messages, formatters } = useWording();
   const { cohort } = useSession();
   const words = messages.clientVector.index;
-  const context = useFigureContext({ width: 520, height });
+  const context = useFigureContext({ width: useNarrow() ? 330 : 520, height });
   const shown = useMemo(() => {
     const { stop, hold } = cohort.guards('ffmi');
     const followed = followedVisits(detail).filter(({ values }) => values.ffmi !== undefined);

@@ -8,6 +8,7 @@ import { buildVectorGraph } from '../../../lib/figures/vector-graph/spec';
 import { useFilter } from '../../_state/use-filter';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { useFigureContext } from '../../_ui/use-figure-context';
+import { useNarrow } from '../../_ui/use-narrow';
 import { useWording } from '../contact/use-wording';
 import { vectorCaption, vectorFinding } from './vector-finding';
 import { vectorPathFigure } from './vector-path';
@@ -22,7 +23,7 @@ export const ClientVectorFigure = ({ detail, height = 420 }: ClientVectorFigureP
   const wording = useWording();
   const { filter } = useFilter();
   const words = wording.messages.clientVector;
-  const context = useFigureContext({ width: 520, height });
+  const context = useFigureContext({ width: useNarrow() ? 330 : 520, height });
   const spec = useMemo(
     () => buildVectorGraph(vectorPathFigure(detail, filter.level, words, context.formatters), context),
     [detail, filter.level, words, context],
