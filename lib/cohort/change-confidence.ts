@@ -16,6 +16,14 @@ const LOWER_LIMIT_TIER = 5;
 
 const isJudged = ({ result }: ChangeRow): boolean => result === 'up' || result === 'down' || result === 'within';
 
+/** A value whose error is relative is looked at on logarithms; what others changed is not, so nothing stands beside it. */
+const onLogarithms = (change: ChangeRow, { twoBetween, within }: PrecisionRow, df: number): ChangeConfidence | null => {
+  if (twoBetween === null || within === null || !(change.valueFrom > 0 && change.valueTo > 0)) return null;
+  const variance = twoBetween + within * (1 / change.kFrom + 1 / change.kTo);
+  const fromError = confidenceFromError(Math.log(change.valueTo / change.valueFrom), variance, df);
+  return fromError === undefined ? null : { fromError, df, beside: null };
+};
+
 /** How a client's change stands against error alone, and beside the changes of the others in the program. */
 export const changeConfidenceOf = async (
   ask: Ask,
@@ -26,9 +34,10 @@ export const changeConfidenceOf = async (
   signal?: AbortSignal,
 ): Promise<ChangeConfidence | null> => {
   if (!isJudged(change) || change.tier >= LOWER_LIMIT_TIER || change.lsc === null || change.change === 0) return null;
-  const factor = precision?.factor ?? null;
-  const df = precision?.outsideDf ?? precision?.dfBetween ?? 0;
-  if (factor === null) return null;
+  if (precision?.factor === null || precision?.factor === undefined) return null;
+  const { factor, form } = precision;
+  const df = precision.outsideDf ?? precision.dfBetween;
+  if (form === 'log') return onLogarithms(change, precision, df);
   const variance = (change.lsc / factor) ** 2;
   const fromError = confidenceFromError(change.change, variance, df);
   if (fromError === undefined) return null;

@@ -31,14 +31,14 @@ export const vectorBetweenQuery = (model: CohortModel): string => {
   const [x, y] = [model.catalogue.measure('r_h'), model.catalogue.measure('xc_h')];
   const k = `CAST(${reciprocal(`v.${model.bases.of(x).column}`)} AS DOUBLE PRECISION)`;
   return `WITH members AS (
-  SELECT s.client_key, s.start_day, ${k} AS ik, ${member(x, model)} AS x, ${member(y, model)} AS y
+  SELECT s.client_key, s.visit_purpose, s.start_day, ${k} AS ik, ${member(x, model)} AS x, ${member(y, model)} AS y
   FROM study_visits AS s JOIN visits AS v ON v.client_key = s.client_key AND v.visit_no = s.visit_no
   WHERE v.frequency_khz = 50E0
 ),
 centred AS (
-  SELECT client_key, start_day, ik, COUNT(*) OVER cluster AS m, x - AVG(x) OVER cluster AS dx, y - AVG(y) OVER cluster AS dy
+  SELECT client_key, ik, COUNT(*) OVER cluster AS m, x - AVG(x) OVER cluster AS dx, y - AVG(y) OVER cluster AS dy
   FROM members WHERE x IS NOT NULL AND y IS NOT NULL
-  WINDOW cluster AS (PARTITION BY client_key, start_day)
+  WINDOW cluster AS (PARTITION BY client_key, visit_purpose, start_day)
 )
 SELECT ${products('dx', 'dy')}, SUM(CAST(m - 1 AS DOUBLE PRECISION) / NULLIF(m, 0)) AS df,
   SUM(CAST(m - 1 AS DOUBLE PRECISION) / NULLIF(m, 0) * ik) AS ik, COUNT(DISTINCT client_key) AS people
