@@ -92,10 +92,10 @@ describe('the index chart', () => {
       pairs: [],
       latestChanges: [],
       missing: [],
-  vector: { vectors: [], change: null, ellipse: null, error: null, parts: null },
-  confidence: null,
-  energy: null,
-  waist: null,
+      vector: { vectors: [], change: null, ellipse: null, error: null, parts: null },
+      confidence: null,
+      energy: null,
+      waist: null,
     };
     expect(
       indexPath(client, words, f).map(({ dateLabel, comparable, joined }) => [dateLabel, comparable, joined]),
