@@ -9,7 +9,7 @@ import { Sentence } from '../../_ui/sentence';
 import { shownName } from '../../../lib/workspace/client-marks';
 import { useWording } from '../contact/use-wording';
 import { ChosenBaseline } from './chosen-baseline';
-import { currentChange } from './current-change';
+import { currentChange } from '../../../lib/workspace/current-change';
 import { sinceWhen } from './since-when';
 import { useClientMarks } from './use-client-marks';
 

@@ -12,7 +12,7 @@ import { useNarrow } from '../../_ui/use-narrow';
 import type { Wording } from '../contact/change-phrase';
 import { useWording } from '../contact/use-wording';
 import { clientLanes, followedVisits } from './client-lanes';
-import { currentChange } from './current-change';
+import { currentChange } from '../../../lib/workspace/current-change';
 
 const captionOf = (detail: ClientDetail, ids: readonly MeasureId[], level: number, wording: Wording): string => {
   const words = wording.messages.client;

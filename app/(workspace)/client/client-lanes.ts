@@ -11,7 +11,7 @@ import type { Cohort } from '../../../lib/cohort/types/cohort';
 import type { GuardCode } from '../../../lib/measures/guard';
 import { RULE_IDS } from '../../../lib/measures/comparability-rule';
 import type { ValueWords } from '../../_state/use-value-words';
-import { currentChange } from './current-change';
+import { currentChange } from '../../../lib/workspace/current-change';
 
 const marks: Readonly<Record<ConditionState, ConditionMark | undefined>> = {
   met: 'met',

@@ -4,7 +4,7 @@ import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { MeasureId } from '../../../lib/measures/measure-id';
 import { saidReasons } from '../contact/reason-groups';
 import { useWording } from '../contact/use-wording';
-import { currentChange } from './current-change';
+import { currentChange } from '../../../lib/workspace/current-change';
 import styles from './client-notes.module.css';
 
 /** Why something is stopped, held or has to be read with care, in sentences. */

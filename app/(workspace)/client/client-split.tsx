@@ -4,7 +4,7 @@ import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import { useSession } from '../../_state/workspace-provider';
 import { useWording } from '../contact/use-wording';
 import { fluidOrCell } from './fluid-or-cell';
-import { judgedMeasure } from './current-change';
+import { judgedMeasure } from '../../../lib/workspace/current-change';
 
 /** Water or cell mass, with the vector's parts along both axes and the error of each. */
 export const ClientSplit = ({ detail }: { readonly detail: ClientDetail }) => {

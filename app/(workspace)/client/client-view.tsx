@@ -20,7 +20,7 @@ import { ClientTermsFigure } from './client-terms-figure';
 import { ClientVectorFigure } from './client-vector-figure';
 import styles from './client-view.module.css';
 import { ClientWaistPanel } from './client-waist';
-import { currentChange, judgedMeasure } from './current-change';
+import { currentChange, judgedMeasure } from '../../../lib/workspace/current-change';
 import { PageLinks } from './page-links';
 import { NextTime } from './next-time';
 

@@ -13,7 +13,7 @@ import { ClientMissing, ClientNotes } from './client-notes';
 import { ClientSplit } from './client-split';
 import { ClientTermsFigure } from './client-terms-figure';
 import { ClientVectorFigure } from './client-vector-figure';
-import { currentChange, judgedMeasure } from './current-change';
+import { currentChange, judgedMeasure } from '../../../lib/workspace/current-change';
 import styles from './file-page.module.css';
 import { NextTime } from './next-time';
 import { PageActions } from './page-actions';

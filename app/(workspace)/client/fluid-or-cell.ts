@@ -1,7 +1,7 @@
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { MeasureId } from '../../../lib/measures/measure-id';
 import type { Wording } from '../contact/change-phrase';
-import { currentChange } from './current-change';
+import { currentChange } from '../../../lib/workspace/current-change';
 
 /** Fits water, fits cell mass, cannot tell: asked only where a lean value fell by more than error. */
 export const fluidOrCell = (detail: ClientDetail, lean: MeasureId, { messages }: Wording): string => {

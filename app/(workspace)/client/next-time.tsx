@@ -5,7 +5,7 @@ import type { MeasureId } from '../../../lib/measures/measure-id';
 import { capitalised } from '../../_ui/capitalised';
 import { useWording } from '../contact/use-wording';
 import { followedVisits } from './client-lanes';
-import { currentChange } from './current-change';
+import { currentChange } from '../../../lib/workspace/current-change';
 
 /** What has to be the same at the next visit, so that it can be compared with the baseline. */
 export const NextTime = ({ detail, measure }: { readonly detail: ClientDetail; readonly measure: MeasureId }) => {

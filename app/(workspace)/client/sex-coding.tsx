@@ -1,7 +1,7 @@
 'use client';
 
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
-import { otherCoding } from '../../../lib/cohort/other-coding';
+import { otherCoding } from '../../../lib/workspace/other-coding';
 import { withSexCoding } from '../../../lib/workspace/with-sex-coding';
 import { useSession } from '../../_state/workspace-provider';
 import type { Acting } from '../../_state/use-acting';

@@ -1,10 +1,9 @@
 'use client';
 
 import { useMemo } from 'react';
-import { nextPlannedVisit } from '../../../lib/cohort/next-planned-visit';
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
-import { clientSheet } from '../../../lib/export/client-sheet';
 import { shownName } from '../../../lib/workspace/client-marks';
+import { isWeightHidden, sheetOfClient } from '../../../lib/workspace/sheet-of-client';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
 import { PageActions } from './page-actions';
@@ -18,21 +17,11 @@ export const SheetPage = ({ detail }: { readonly detail: ClientDetail }) => {
   const formatters = useFormatters();
   const { cohort, settings, clinic } = useSession();
   const marks = useClientMarks(detail.client);
-  const hidden = marks['no-weight-or-fat']?.value === 'y';
+  const hidden = isWeightHidden(marks);
   const sheet = useMemo(
     () =>
-      clientSheet(
-        detail,
-        {
-          lean: cohort.lean,
-          hidden,
-          goal: marks.goal?.value,
-          nextVisit: nextPlannedVisit(detail, settings.programs, cohort.summary.asOf),
-        },
-        words.plain,
-        formatters,
-      ),
-    [detail, cohort, hidden, marks, settings, words, formatters],
+      sheetOfClient(detail, { marks, settings, lean: cohort.lean, asOf: cohort.summary.asOf }, words.plain, formatters),
+    [detail, cohort, marks, settings, words, formatters],
   );
   return (
     <>

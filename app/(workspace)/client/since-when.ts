@@ -3,7 +3,7 @@ import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { MeasureId } from '../../../lib/measures/measure-id';
 import type { Wording } from '../contact/change-phrase';
 import { ruleReasons, stoppingReasons } from '../contact/reason-groups';
-import { currentChange, lastStep } from './current-change';
+import { currentChange, lastStep } from '../../../lib/workspace/current-change';
 
 const phrase = (reasons: readonly Reason[], { messages, formatters }: Wording): string =>
   reasons.length === 0

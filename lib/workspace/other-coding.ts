@@ -1,6 +1,6 @@
 import { evaluate } from '../measures/evaluate';
 import type { Measure } from '../measures/measure';
-import type { ClientDetail, ClientVisit } from './types/client-detail';
+import type { ClientDetail, ClientVisit } from '../cohort/types/client-detail';
 
 /**
  * A computed value of a visit under the other sex coding: the value as followed, plus what the equation adds when only the

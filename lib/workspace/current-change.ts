@@ -1,8 +1,8 @@
-import { judgedMeasureOf } from '../../../lib/cohort/judged-measure';
-import { newestChange } from '../../../lib/cohort/newest-change';
-import type { ChangeRow } from '../../../lib/cohort/types/change-row';
-import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
-import type { AnyMeasureId, MeasureId } from '../../../lib/measures/measure-id';
+import { judgedMeasureOf } from '../cohort/judged-measure';
+import { newestChange } from '../cohort/newest-change';
+import type { ChangeRow } from '../cohort/types/change-row';
+import type { ClientDetail } from '../cohort/types/client-detail';
+import type { AnyMeasureId, MeasureId } from '../measures/measure-id';
 
 /** The change from baseline to latest of a value; with several programs, that of the newest. */
 export const currentChange = (detail: ClientDetail, measure: AnyMeasureId): ChangeRow | undefined =>
