@@ -10,6 +10,8 @@ import type { CohortModel } from './model';
 import { judgedMeasureOf } from './judged-measure';
 import { newestChange } from './newest-change';
 import type { Ask } from './question';
+import type { Settings } from './settings';
+import { weightIntention } from './weight-intention';
 import type { ChangeRow } from './types/change-row';
 import type { ClientDetail, ClientEnrolment, ClientVisit } from './types/client-detail';
 import type { CohortFilter, Level } from './types/filter';
@@ -24,7 +26,8 @@ const sexesQuery = `SELECT r.sex, COUNT(*) AS n FROM readings AS r CROSS JOIN fi
 WHERE r.client_key = f.client_key AND r.sex IS NOT NULL AND r.visit_date <= p.as_of
 GROUP BY r.sex ORDER BY n DESC, r.sex`;
 
-const enrolmentsQuery = `SELECT e.program, e.program_start, e.program_end, e.end_reason, e.late_baseline, e.baseline_chosen, v.visit_date AS baseline,
+const enrolmentsQuery = `SELECT e.program, e.program_start, e.program_end, e.end_reason, e.late_baseline, e.baseline_chosen,
+  e.weight_change_intended, v.visit_date AS baseline,
   d.visit_date AS by_date
 FROM enrolments AS e
 CROSS JOIN filter AS f
@@ -36,7 +39,7 @@ ORDER BY e.program_start NULLS FIRST, e.enrolment_no`;
 const text = (row: Row, name: string): string | null =>
   row[name] === null || row[name] === undefined ? null : String(row[name]);
 
-const enrolmentFrom = (row: Row): ClientEnrolment => ({
+const enrolmentFrom = (row: Row, settings: Settings): ClientEnrolment => ({
   program: String(row['program']),
   start: text(row, 'program_start') as IsoDate | null,
   end: text(row, 'program_end') as IsoDate | null,
@@ -45,6 +48,10 @@ const enrolmentFrom = (row: Row): ClientEnrolment => ({
   lateBaseline: row['late_baseline'] === 1,
   baselineChosen: row['baseline_chosen'] === 1,
   baselineByDate: text(row, 'by_date') as IsoDate | null,
+  weightIntended: weightIntention(
+    settings.programs.find(({ name }) => name === row['program'])?.intended.weight ?? null,
+    row['weight_change_intended'] === null ? null : row['weight_change_intended'] === 1,
+  ),
 });
 
 /** Values that no visit of the client holds, with the inputs that are nowhere recorded. */
@@ -69,6 +76,7 @@ const missingFrom = (
 /** What a client's page is made from beside the tables. */
 export interface ClientSources {
   readonly model: CohortModel;
+  readonly settings: Settings;
   readonly vectorError: MeasuredVectorError | undefined;
   readonly precision: (level: Level) => readonly PrecisionRow[];
   /** The equation in force for resting energy expenditure. */
@@ -117,7 +125,7 @@ export const clientDetailOf = async (
     sexesRecorded: sexes.map((row) => String(row['sex'])),
     ageAtLatest: person['age'] === null ? null : Number(person['age']),
     seriesHeightCm: person['series_height_cm'] === null ? null : Number(person['series_height_cm']),
-    enrolments: enrolments.map(enrolmentFrom),
+    enrolments: enrolments.map((row) => enrolmentFrom(row, sources.settings)),
     visits,
     pairs,
     latestChanges,

@@ -60,7 +60,7 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     client: (clientKey, filter, signal) =>
       clientDetailOf(
         ask,
-        { model, vectorError, precision: precisionAt, restingEquation: chosenEquation(settings, 'ree') },
+        { model, settings, vectorError, precision: precisionAt, restingEquation: chosenEquation(settings, 'ree') },
         clientKey,
         filter,
         signal,

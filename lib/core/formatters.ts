@@ -13,6 +13,8 @@ export interface Formatters {
   percent(share: number, digits?: number): string;
   /** `4 March 2025`. */
   date(date: IsoDate): string;
+  /** `Tuesday 4 March 2025`. */
+  weekday(date: IsoDate): string;
   /** `4 Mar 2025`, for tables. */
   dateShort(date: IsoDate): string;
   /** `4 Mar`, for axes. */
@@ -79,6 +81,7 @@ export const createFormatters = (locale = 'en-GB', units: UnitPreference = SI_UN
     signed,
     percent: (share, digits = 0) => `${number(share * 100, digits)}${NO_BREAK_SPACE}%`,
     date: dateFormat({ day: 'numeric', month: 'long', year: 'numeric' }),
+    weekday: dateFormat({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }),
     dateShort: dateFormat({ day: 'numeric', month: 'short', year: 'numeric' }),
     dayMonth: dateFormat({ day: 'numeric', month: 'short' }),
     value: (value, unit, digits) => number(value * shown(unit).factor, digits),

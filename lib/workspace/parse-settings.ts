@@ -1,5 +1,5 @@
 import { chosenEquation, equationsOfClinic } from '../cohort/equations-in-force';
-import { programProblems } from '../cohort/program-problems';
+import { programProblems } from './program-problems';
 import { settingsSchema, type Settings } from '../cohort/settings';
 import type { AppError } from '../core/app-error';
 import { programProblemWords } from '../core/messages/en/program-problems';

@@ -10,6 +10,7 @@ import { Sentence } from '../../_ui/sentence';
 import { Failing, Loading } from '../../_ui/states';
 import { byErrorAlone } from './by-error-alone';
 import styles from './contact-screen.module.css';
+import { InviteSection } from './invite-section';
 import { MeasureAgainList } from './measure-again-list';
 import { RuleYield } from './rule-yield';
 import { TalkToList } from './talk-to-list';
@@ -45,6 +46,7 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
       <div className={styles.lists}>
         <TalkToList lists={lists} state={state} />
         <MeasureAgainList lists={lists} />
+        <InviteSection />
       </div>
       <RuleYield lists={lists} calls={state.calls} />
     </>

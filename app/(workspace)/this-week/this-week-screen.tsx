@@ -13,7 +13,10 @@ import { ContactSection } from '../contact/contact-section';
 import { MeasureAgainItem } from '../contact/measure-again-item';
 import { TalkToItem } from '../contact/talk-to-item';
 import { useTalkTo } from '../contact/use-talk-to';
+import { WithDue } from '../contact/with-due';
 import { DataState } from './data-state';
+import { DuePanel } from './due-panel';
+import { InviteShort } from './invite-short';
 import { ProcedureQuestion } from './procedure-question';
 import styles from './this-week-screen.module.css';
 
@@ -78,7 +81,11 @@ const ThisWeekView = ({ lists }: { readonly lists: ContactLists }) => {
             <MeasureAgainItem key={row.clientKey} row={row} short />
           ))}
         </ContactSection>
-        <DataState title={words.state} />
+        <WithDue>{(due) => <InviteShort lists={due} shown={SHOWN} />}</WithDue>
+        <div className={styles.side}>
+          <WithDue>{(due) => <DuePanel lists={due} />}</WithDue>
+          <DataState title={words.state} />
+        </div>
       </div>
     </>
   );

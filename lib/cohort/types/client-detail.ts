@@ -3,6 +3,7 @@ import type { RuleId } from '../../measures/comparability-rule';
 import type { GuardCode } from '../../measures/guard';
 import type { AnyMeasureId, MeasureId } from '../../measures/measure-id';
 import type { ChangeConfidence } from './change-confidence';
+import type { ClientWeightIntention } from '../weight-intention';
 import type { ChangeRow } from './change-row';
 import type { ClientEnergy, ClientWaist } from './client-energy';
 import type { ClientVectorPath } from './vector-change';
@@ -38,6 +39,8 @@ export interface ClientEnrolment {
   /** A person chose the baseline; by date alone it would be `baselineByDate`. */
   readonly baselineChosen: boolean;
   readonly baselineByDate: IsoDate | null;
+  /** What is intended for the weight: the client's own column, else the program; null = nobody said. */
+  readonly weightIntended: ClientWeightIntention | null;
 }
 
 /** Everything the page of one client shows. */

@@ -7,6 +7,8 @@ import { clientVector } from './en/client-vector';
 import { clients } from './en/clients';
 import { contact } from './en/contact';
 import { thisWeek } from './en/this-week';
+import { checklist } from './en/checklist';
+import { due } from './en/due';
 import { figures } from './en/figures';
 import { filter } from './en/filter';
 import { importScreen } from './en/import';
@@ -26,6 +28,7 @@ import { settingsPrivacy } from './en/settings-privacy';
 import { shell } from './en/shell';
 import { table } from './en/table';
 import { vectors } from './en/vectors';
+import { visitSheet } from './en/visit-sheet';
 
 /** The English words of every screen. Another language is a function of the same type. */
 export const en = (f: Formatters) => ({
@@ -44,6 +47,9 @@ export const en = (f: Formatters) => ({
   clients: clients(f),
   contact: contact(f),
   thisWeek: thisWeek(f),
+  due: due(f),
+  visitSheet: visitSheet(f),
+  checklist: checklist(f),
   table: table(f),
   shell: shell(f),
   settings: settings(f),

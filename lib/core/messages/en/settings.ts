@@ -104,6 +104,7 @@ export const settings = (f: Formatters) => ({
       mapping: 'a mapping',
       equation: 'an equation of the clinic',
       references: 'references of the methods',
+      invitations: 'invitations, with names',
     } as Readonly<Record<string, string>>,
     all: 'Save all rows as CSV',
     allNote: 'All accepted rows in this app’s columns with the columns it does not know, corrections marked.',

@@ -1,4 +1,4 @@
-import type { ProgramSettings } from './settings-parts/program-settings';
+import type { ProgramSettings } from '../cohort/settings-parts/program-settings';
 
 /** What is wrong with how a program is set (`error`: it cannot be kept), or has to be known (`note`). */
 export type ProgramProblem = { readonly severity: 'error' | 'note' } & (

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { programProblems } from '../../lib/cohort/program-problems';
+import { programProblems } from '../../lib/workspace/program-problems';
 import { settingsSchema, type SettingsInput } from '../../lib/cohort/settings';
 import { weightIntention } from '../../lib/cohort/weight-intention';
 import { parseSettings } from '../../lib/workspace/parse-settings';

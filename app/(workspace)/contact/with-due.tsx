@@ -1,0 +1,15 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import type { DueLists } from '../../../lib/cohort/types/due-lists';
+import { Failing, Loading } from '../../_ui/states';
+import { useDue } from './use-due';
+
+/** A part of a screen that needs who is due; the answer before stays while the next is awaited. */
+export const WithDue = ({ children }: { readonly children: (lists: DueLists) => ReactNode }) => {
+  const query = useDue();
+  if (query.kind === 'failed') return <Failing error={query.error} onRetry={query.retry} />;
+  const lists = query.kind === 'ready' ? query.value : query.previous;
+  if (lists !== undefined) return children(lists);
+  return query.kind === 'loading' ? <Loading onCancel={query.cancel} /> : null;
+};

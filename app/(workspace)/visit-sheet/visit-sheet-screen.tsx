@@ -1,0 +1,94 @@
+'use client';
+
+import { parseAsStringLiteral, useQueryState } from 'nuqs';
+import type { DueLists, DueRow } from '../../../lib/cohort/types/due-lists';
+import type { Formatters } from '../../../lib/core/formatters';
+import type { Messages } from '../../../lib/core/messages/en';
+import { useFormatters, useMessages } from '../../_state/language-provider';
+import { Answered } from '../../_ui/answered';
+import { FilterLink } from '../../_ui/filter-link';
+import { SegmentedChoice } from '../../_ui/segmented-choice';
+import { Sentence } from '../../_ui/sentence';
+import { Empty } from '../../_ui/states';
+import { useDue } from '../contact/use-due';
+import { SheetClient } from './sheet-client';
+import styles from './visit-sheet.module.css';
+
+const WHEN = ['this-week', 'next-week', 'overdue'] as const;
+
+interface Page {
+  readonly title: string;
+  readonly rows: readonly DueRow[];
+}
+
+/** A page a day; who is overdue has no day and stands on one page. */
+const pagesOf = (rows: readonly DueRow[], words: Messages['visitSheet'], f: Formatters): readonly Page[] => {
+  const pages = new Map<string, DueRow[]>();
+  for (const row of rows) {
+    const title = row.when === 'overdue' ? words.overdue : f.weekday(row.due);
+    pages.set(title, [...(pages.get(title) ?? []), row]);
+  }
+  return [...pages].map(([title, ofDay]) => ({ title, rows: ofDay }));
+};
+
+const SheetView = ({ lists }: { readonly lists: DueLists }) => {
+  const { visitSheet: words, due } = useMessages();
+  const formatters = useFormatters();
+  const count = (when: DueRow['when']): number => lists.invite.filter((row) => row.when === when).length;
+  const [now, next] = [count('this-week'), count('next-week')];
+  const [chosen, choose] = useQueryState('when', parseAsStringLiteral(WHEN));
+  const when = chosen ?? (now === 0 && next > 0 ? 'next-week' : 'this-week');
+  const pages = pagesOf(
+    lists.invite.filter((row) => row.when === when),
+    words,
+    formatters,
+  );
+  return (
+    <>
+      <div className="no-print">
+        <Sentence overline={words.title} detail={<p>{lists.planned ? words.lead : due.noPlan}</p>}>
+          {words.headline({ now, next })}
+        </Sentence>
+      </div>
+      <div className={styles.tools}>
+        <SegmentedChoice
+          label={words.show}
+          value={when}
+          options={WHEN.map((value) => ({
+            value,
+            label: `${words.when[value]} · ${formatters.number(count(value))}`,
+          }))}
+          onChange={(value) => void choose(value)}
+        />
+        <button
+          type="button"
+          className="button button-strong"
+          onClick={() => {
+            window.print();
+          }}
+        >
+          {words.print}
+        </button>
+        <FilterLink className="button" href="/checklist/">
+          {words.checklist}
+        </FilterLink>
+      </div>
+      {pages.length === 0 ? <Empty title={words.empty[when]} /> : null}
+      {pages.map(({ title, rows }) => (
+        <section key={title} className={`sheet ${styles.day ?? ''}`} aria-label={title}>
+          <h2>
+            {title} <span className="quiet small">{words.people({ n: rows.length })}</span>
+          </h2>
+          <ul>
+            {rows.map((row) => (
+              <SheetClient key={row.clientKey} row={row} />
+            ))}
+          </ul>
+        </section>
+      ))}
+    </>
+  );
+};
+
+/** Who is due, a printable page a day, with how each was measured last. */
+export const VisitSheetScreen = () => <Answered query={useDue()}>{(lists) => <SheetView lists={lists} />}</Answered>;
