@@ -6,7 +6,7 @@ test.describe.configure({ timeout: 180_000 });
 test('the first screen answers in a sentence, names both lists and says what they stand on', async ({ page }) => {
   await openScreen(page, '/');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(
-    /^\d+ visits since Monday, \d+ of them usable\. \d+ people to talk to, \d+ to measure again\.$/,
+    /^\d+ visits since Monday, \d+ of them usable\. \d+ people to talk to, \d+ to measure again, \d+ to invite\.$/,
   );
   await expect(page.getByRole('main')).toContainText(/With nobody changed, about [\d.]+ of \d+ people checked/);
   await expect(page.getByRole('complementary', { name: 'Invented data' })).toBeVisible();

@@ -9,6 +9,7 @@ import { useWording } from '../contact/use-wording';
 import { latestColumns, pairColumns } from './change-columns';
 import { ClientConfidence } from './client-confidence';
 import { ClientEnergyPanel } from './client-energy';
+import { ClientEnrolments } from './client-enrolments';
 import { ClientHead } from './client-head';
 import { ClientIndexFigure } from './client-index-figure';
 import { ClientLanesFigure } from './client-lanes-figure';
@@ -105,6 +106,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
             <ClientWaistPanel detail={detail} />
           </div>
         </div>
+        <ClientEnrolments key={`${detail.client} programs`} detail={detail} />
         <ClientReadings key={detail.client} client={detail.client} />
       </div>
     </article>

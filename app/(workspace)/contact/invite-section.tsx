@@ -5,10 +5,11 @@ import type { DueLists } from '../../../lib/cohort/types/due-lists';
 import { useMessages } from '../../_state/language-provider';
 import { usePrinting } from '../../_ui/use-printing';
 import { ContactSection } from './contact-section';
+import { DueAnswer } from './due-answer';
 import { InviteExport } from './invite-export';
 import { InviteItem } from './invite-item';
 import { NotSeenSection } from './not-seen-section';
-import { WithDue } from './with-due';
+import { useDue } from './use-due';
 
 /** So many rows are read; the others wait behind one press. */
 const SHOWN = 12;
@@ -58,12 +59,12 @@ const InviteList = ({ lists }: { readonly lists: DueLists }) => {
 
 /** Whom to invite, and below it who was not seen for long: two sheets. */
 export const InviteSection = () => (
-  <WithDue>
+  <DueAnswer query={useDue()}>
     {(lists) => (
       <>
         <InviteList lists={lists} />
         {lists.planned ? <NotSeenSection rows={lists.notSeen} /> : null}
       </>
     )}
-  </WithDue>
+  </DueAnswer>
 );

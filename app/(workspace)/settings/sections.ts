@@ -1,4 +1,14 @@
 /** The sections of Settings in their order; each is an anchor of the page. */
-export const SECTIONS = ['clinics', 'who', 'words', 'keeping', 'passphrase', 'privacy', 'exports', 'log'] as const;
+export const SECTIONS = [
+  'clinics',
+  'who',
+  'words',
+  'programs',
+  'keeping',
+  'passphrase',
+  'privacy',
+  'exports',
+  'log',
+] as const;
 
 export type SectionId = (typeof SECTIONS)[number];

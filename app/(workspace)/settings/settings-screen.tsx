@@ -10,6 +10,7 @@ import { KeepingSection } from './keeping-section';
 import { LogSection } from './log-section';
 import { PassphraseSection } from './passphrase-section';
 import { PrivacySection } from './privacy-section';
+import { ProgramsSection } from './programs-section';
 import { SectionIndex } from './section-index';
 import styles from './settings-screen.module.css';
 import { WhoSection } from './who-section';
@@ -35,6 +36,7 @@ export const SettingsScreen = () => {
           <ClinicsSection />
           <WhoSection />
           <WordsSection />
+          <ProgramsSection />
           <KeepingSection />
           <PassphraseSection />
           <PrivacySection />

@@ -13,7 +13,8 @@ import { ContactSection } from '../contact/contact-section';
 import { MeasureAgainItem } from '../contact/measure-again-item';
 import { TalkToItem } from '../contact/talk-to-item';
 import { useTalkTo } from '../contact/use-talk-to';
-import { WithDue } from '../contact/with-due';
+import { DueAnswer } from '../contact/due-answer';
+import { useDue } from '../contact/use-due';
 import { DataState } from './data-state';
 import { DuePanel } from './due-panel';
 import { InviteShort } from './invite-short';
@@ -28,6 +29,8 @@ const ThisWeekView = ({ lists }: { readonly lists: ContactLists }) => {
   const { cohort } = useSession();
   const { summary } = cohort;
   const { open } = useTalkTo(lists);
+  const due = useDue();
+  const invite = (due.kind === 'ready' ? due.value : due.kind === 'loading' ? due.previous : undefined)?.invite.length;
   const talk = open.length;
   const again = lists.measureAgain.length;
   const expected = byErrorAlone(lists, formatters);
@@ -54,6 +57,7 @@ const ThisWeekView = ({ lists }: { readonly lists: ContactLists }) => {
           usable: summary.usableSinceMonday,
           talk,
           again,
+          invite,
           judged: expected !== undefined,
         })}
       </Sentence>
@@ -81,9 +85,9 @@ const ThisWeekView = ({ lists }: { readonly lists: ContactLists }) => {
             <MeasureAgainItem key={row.clientKey} row={row} short />
           ))}
         </ContactSection>
-        <WithDue>{(due) => <InviteShort lists={due} shown={SHOWN} />}</WithDue>
+        <DueAnswer query={due}>{(answer) => <InviteShort lists={answer} shown={SHOWN} />}</DueAnswer>
         <div className={styles.side}>
-          <WithDue>{(due) => <DuePanel lists={due} />}</WithDue>
+          <DueAnswer query={due}>{(answer) => <DuePanel lists={answer} />}</DueAnswer>
           <DataState title={words.state} />
         </div>
       </div>

@@ -16,7 +16,7 @@ const lastFact = (row: DueRow, words: Words, f: Formatters): readonly [string, s
   const way = wayWords(row.last, words);
   const height = row.seriesHeightCm === null ? [] : [words.height({ height: f.height(row.seriesHeightCm) })];
   return [
-    words.asLast({ day: f.date(row.last.date) }),
+    words.asLast({ day: f.dateShort(row.last.date) }),
     [...(way.length === 0 ? [words.unknownWay] : way), ...height].join(' · '),
   ];
 };

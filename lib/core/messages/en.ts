@@ -25,6 +25,7 @@ import { settings } from './en/settings';
 import { settingsKeeping } from './en/settings-keeping';
 import { settingsLog } from './en/settings-log';
 import { settingsPrivacy } from './en/settings-privacy';
+import { settingsPrograms } from './en/settings-programs';
 import { shell } from './en/shell';
 import { table } from './en/table';
 import { vectors } from './en/vectors';
@@ -55,6 +56,7 @@ export const en = (f: Formatters) => ({
   settings: settings(f),
   settingsKeeping: settingsKeeping(f),
   settingsPrivacy: settingsPrivacy(f),
+  settingsPrograms: settingsPrograms(f),
   settingsLog: settingsLog(f),
   reasons,
   filter: filter(f),

@@ -11,6 +11,7 @@ export const settings = (f: Formatters) => ({
     clinics: 'Clinics',
     who: 'Who is here',
     words: 'Words, units, level',
+    programs: 'Programs',
     keeping: 'Keeping',
     passphrase: 'Passphrase',
     privacy: 'Privacy',

@@ -3,19 +3,27 @@ import type { Formatters } from '../../formatters';
 /** The first screen. */
 export const thisWeek = (f: Formatters) => ({
   title: 'This week',
-  headline: (p: { visits: number; usable: number; talk: number; again: number; judged: boolean }) => {
+  headline: (p: {
+    visits: number;
+    usable: number;
+    talk: number;
+    again: number;
+    invite: number | undefined;
+    judged: boolean;
+  }) => {
     const visits =
       p.visits === 0
         ? 'No visit since Monday.'
         : `${f.plural(p.visits, 'One visit since Monday', '# visits since Monday')}, ${p.usable === p.visits ? 'all of them' : `${f.number(p.usable)} of them`} usable.`;
+    const invite = p.invite === undefined || p.invite === 0 ? '' : `, ${f.number(p.invite)} to invite`;
     if (!p.judged && p.talk === 0) {
-      const repeat = p.again === 0 ? '' : ` ${f.plural(p.again, 'One person', '# people')} to measure again.`;
+      const repeat = p.again === 0 ? '' : ` ${f.plural(p.again, 'One person', '# people')} to measure again${invite}.`;
       return `${visits} No change can be judged yet.${repeat}`;
     }
-    if (p.talk === 0 && p.again === 0) return `${visits} Nobody to talk to or to measure again.`;
+    if (p.talk === 0 && p.again === 0) return `${visits} Nobody to talk to or to measure again${invite}.`;
     const talk = p.talk === 0 ? 'Nobody' : f.plural(p.talk, 'One person', '# people');
     const again = p.again === 0 ? 'nobody' : f.number(p.again);
-    return `${visits} ${talk} to talk to, ${again} to measure again.`;
+    return `${visits} ${talk} to talk to, ${again} to measure again${invite}.`;
   },
   byErrorAlone: (p: { checked: number; about: string; from: string; to: string }) =>
     `With nobody changed, about ${p.about} of ${f.number(p.checked)} people checked would stand on the first list by measurement error alone (${p.from} to ${p.to}).`,

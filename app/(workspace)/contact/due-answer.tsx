@@ -2,12 +2,16 @@
 
 import type { ReactNode } from 'react';
 import type { DueLists } from '../../../lib/cohort/types/due-lists';
+import type { CohortQuery } from '../../_state/use-cohort-query';
 import { Failing, Loading } from '../../_ui/states';
-import { useDue } from './use-due';
+
+interface DueAnswerProps {
+  readonly query: CohortQuery<DueLists>;
+  readonly children: (lists: DueLists) => ReactNode;
+}
 
 /** A part of a screen that needs who is due; the answer before stays while the next is awaited. */
-export const WithDue = ({ children }: { readonly children: (lists: DueLists) => ReactNode }) => {
-  const query = useDue();
+export const DueAnswer = ({ query, children }: DueAnswerProps) => {
   if (query.kind === 'failed') return <Failing error={query.error} onRetry={query.retry} />;
   const lists = query.kind === 'ready' ? query.value : query.previous;
   if (lists !== undefined) return children(lists);
