@@ -21,6 +21,8 @@ const ROUTES = [
   '/methods/',
   '/methods/?entry=ffm-kyle-2001',
   '/settings/',
+  '/visit-sheet/?when=next-week',
+  '/checklist/?show=both',
 ] as const;
 
 const EVERY_RULE = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];

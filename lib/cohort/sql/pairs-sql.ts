@@ -53,7 +53,7 @@ const pickReviews = (bases: readonly Basis[]): string =>
         basis,
       ) => `SELECT w.client_key, w.enrolment_no, w.review_week, w.baseline_no AS from_no, w.seen_${String(basis.index)} AS to_no, ${String(1 << basis.index)} AS bit
   FROM reviews AS w JOIN visits AS b ON b.client_key = w.client_key AND b.visit_no = w.baseline_no
-  WHERE w.due = 1 AND w.seen_${String(basis.index)} IS NOT NULL AND b.${basis.column} > 0`,
+  WHERE w.due = 1 AND w.seen_${String(basis.index)} > w.baseline_no AND b.${basis.column} > 0`,
     )
     .join('\n  UNION ALL ');
 

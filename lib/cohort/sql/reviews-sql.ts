@@ -4,11 +4,13 @@ import type { CohortModel } from '../model';
 
 /** 2²⁰, more than any client's visits: a code orders by distance first, and its lower bits are the visit. */
 const PLACES = 1_048_576;
+/** A late baseline may lie this many days after the start: no visit is baseline and review at once. */
+const BASELINE_DAYS = 7;
 
 /**
  * `reviews`: one row per enrolment and planned review of its program. The target lies `review_week` weeks after the
  * start (after the first visit where no start is known), the window `window_weeks` on either side. All visits of the
- * series after the baseline take part, whatever their conditions; a visit inside two windows belongs to the nearer
+ * series take part, whatever their conditions and whichever visit is the baseline; a visit inside two windows belongs to the nearer
  * target, ties to the earlier. `seen_<basis>` is the closest of them that holds the basis, ties to the earlier visit;
  * `seen_no` the closest of all. `due`: the window has closed by as-of and the program had not ended before it opened.
  */
@@ -36,7 +38,7 @@ inside AS (
     ROW_NUMBER() OVER (PARTITION BY w.enrolment_no, v.visit_no ORDER BY ABS(v.visit_date - w.target_date), w.target_day) AS place
   FROM windows AS w
   JOIN visits AS v ON v.client_key = w.client_key AND v.in_series = 1 AND v.visit_date BETWEEN w.window_from AND w.window_to
-    AND v.visit_no > COALESCE(w.baseline_no, 0)
+    AND v.visit_date > w.origin + ${String(BASELINE_DAYS)}
 ),
 found AS (
   SELECT i.enrolment_no, i.review_week, CAST(COUNT(*) AS INTEGER) AS in_window, ${closest('TRUE')} AS seen_no,
