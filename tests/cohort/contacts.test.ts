@@ -75,3 +75,52 @@ test('the values behind a listed client leave out those of another electrode pat
   const [listed] = (await cohort.contacts(filterFor('ffm'))).talkTo;
   expect(listed?.strip.map(({ date }) => date)).toEqual(['2025-01-06', '2025-05-20']);
 });
+
+test('a weight loss that was not meant is listed though the lean value is held; meant it is not, unknown it is asked', async () => {
+  const heavy = { weight_kg: '120.0' };
+  const lighter = { weight_kg: '111.0' };
+  const person = (client: string, intended: string) => [
+    reading(client, '2025-01-06', { ...heavy, weight_change_intended: intended }),
+    reading(client, '2025-05-20', { ...lighter, weight_change_intended: intended }),
+  ];
+  const rows = [...STUDY, ...person('against', 'n'), ...person('meant', 'y'), ...person('unsaid', '')];
+  const lists = await (await cohortOf(engine, rows, {}, { asOf: '2025-06-30' as IsoDate })).contacts(filterFor('ffm'));
+  expect(lists.talkTo.map(({ client, change, reasons }) => [client, change.measure, reasons])).toMatchObject([
+    ['against', 'weight', [{ rule: 'weight-loss', percent: 7.5, cutOff: 'glim-weight-loss-within-6-months' }]],
+  ]);
+  expect(lists.weightQuestions.map(({ client }) => client)).toEqual(['unsaid']);
+  expect(lists.rules.find(({ rule }) => rule === 'weight-loss')).toMatchObject({ checked: 1, listed: 1 });
+});
+
+test('a rule that the clinic switched off lists nobody and is not counted', async () => {
+  const off = { contacts: { nearFactor: 1.15, rulesOff: ['lean-change' as const] } };
+  const lists = await listsOf(CELLS, '2025-05-20', off);
+  expect(lists.talkTo).toEqual([]);
+  expect(lists.rules.map(({ rule }) => rule)).toEqual(['lean-slope', 'lean-share', 'weight-loss']);
+});
+
+test('another baseline that a person chose counts instead of the one by date, and both are told', async () => {
+  const rows = [
+    ...STUDY,
+    reading('a', '2025-01-06', { fasted_h: 2 }),
+    reading('a', '2025-03-06'),
+    reading('a', '2025-05-20', CELLS),
+  ];
+  const settings = {
+    answers: [
+      { kind: 'baseline' as const, client: 'a', program: 'Walking', start: '2025-01-06', visitDate: '2025-03-06' },
+    ],
+  };
+  const asOf = { asOf: '2025-06-30' as IsoDate };
+  const byDate = await cohortOf(engine, rows, {}, asOf);
+  expect((await byDate.contacts(filterFor('ffm'))).measureAgain).toMatchObject([
+    { client: 'a', why: 'other-baseline', otherBaseline: '2025-03-06', programStart: '2025-01-06' },
+  ]);
+  const chosen = await cohortOf(engine, rows, settings, asOf);
+  const [listed] = (await chosen.contacts(filterFor('ffm'))).talkTo;
+  expect(listed?.change.from).toBe('2025-03-06');
+  const detail = await chosen.client(listed?.clientKey ?? 0, filterFor('ffm'));
+  expect(detail?.enrolments).toMatchObject([
+    { baseline: '2025-03-06', baselineChosen: true, baselineByDate: '2025-01-06', lateBaseline: false },
+  ]);
+});
