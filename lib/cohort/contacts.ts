@@ -1,5 +1,6 @@
 import { daysBetween, type IsoDate } from '../core/iso-date';
 import { changesOf } from './changes';
+import { bestOfEarlier } from './contact-rules/best-of-earlier';
 import { STRIP_LENGTH, type ContactContext } from './contact-rules/contact-context';
 import { contactSeriesFrom, type ContactSeries } from './contact-rules/contact-series';
 import { candidateFrom, stripsByClient } from './contact-rules/lean-candidate';
@@ -140,7 +141,10 @@ export const contactsOf = async (
         : weight !== undefined && change !== undefined
           ? weightRow(weight, change, asOf)
           : undefined;
-      return contact === undefined ? [] : [{ ...contact, list: 'talk-to', reasons, asked }];
+      if (contact === undefined) return [];
+      const lean = isLean(key) ? series.lean.get(key) : undefined;
+      const best = lean === undefined || book.lean === undefined ? null : bestOfEarlier(lean, book.lean, filter.level);
+      return [{ ...contact, list: 'talk-to', reasons, best, asked }];
     })
     .sort(byStrength);
   const checked = [...candidates.values()].filter(

@@ -60,6 +60,7 @@ const talkToPart = (row: TalkToRow) => ({
   seen_at_two_visits: row.seenAtTwoVisits,
   fits: row.fits,
   rules: row.reasons.map(reasonPart),
+  best_of_earlier: row.best,
   asked: row.asked === null ? null : lossPart(row.asked),
 });
 

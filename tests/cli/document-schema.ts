@@ -327,6 +327,9 @@ export const documentSchema = z.strictObject({
           seen_at_two_visits: z.boolean(),
           fits: z.enum(['water', 'cell-mass', 'cannot-tell']),
           rules: z.array(contactRule).min(1),
+          best_of_earlier: z
+            .strictObject({ date: z.string(), change: number, threshold: number, earlier: number })
+            .nullable(),
           asked: z.strictObject(weightLoss).nullable(),
         }),
       ),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { bestOfEarlier } from '../../lib/cohort/contact-rules/best-of-earlier';
 import type { ContactSeries, SeriesVisit } from '../../lib/cohort/contact-rules/contact-series';
 import { leanShare } from '../../lib/cohort/contact-rules/lean-share';
 import { leanSlope } from '../../lib/cohort/contact-rules/lean-slope';
@@ -134,6 +135,25 @@ describe('falling from visit to visit', () => {
     expect(leanSlope(series(falling.map((one) => ({ ...one, withoutWeight: 31.5 }))), question)).toBeUndefined();
     expect(leanSlope(series(falling), { ...question, withoutWeight: 'needed' })).toBeUndefined();
     expect(leanSlope(series(falling), { ...question, withoutWeight: 'not-needed' })).toBeDefined();
+  });
+});
+
+describe('the latest against the best of earlier visits', () => {
+  test('has the factor for as many visits, in SD of one visit', () => {
+    const found = bestOfEarlier(
+      series([50, 51, 49.5, 50.5, 48].map((value, index) => visit(index * 60, value))),
+      errors('ffm'),
+      95,
+    );
+    // 3.4531912 for four earlier visits, computed in R; one visit has the variance 0.25 + 0.09.
+    expect(found).toMatchObject({ change: -3, earlier: 4, date: '2025-03-07' });
+    expectClose(found?.threshold, 3.4531912 * Math.sqrt(0.34), 1e-7);
+  });
+
+  test('is not asked of one earlier visit, nor of visits that cannot be compared', () => {
+    expect(bestOfEarlier(series([visit(0, 50), visit(60, 48)]), errors('ffm'), 95)).toBeNull();
+    const apart = [visit(0, 55, { usable: false }), visit(60, 50), visit(120, 50), visit(180, 48)];
+    expect(bestOfEarlier(series(apart), errors('ffm'), 95)).toMatchObject({ change: -2, earlier: 2 });
   });
 });
 

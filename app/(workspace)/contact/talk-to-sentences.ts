@@ -38,6 +38,22 @@ const weightSentence = (row: TalkToRow, { messages, valueWords }: Wording): stri
   return [`${said}; ${rest}`];
 };
 
+const bestSentence = ({ best, change }: TalkToRow, { messages, formatters, valueWords }: Wording): string[] => {
+  if (best === null) return [];
+  const words = valueWords(change.measure);
+  const [size, threshold] = words.amounts(best.change, best.threshold);
+  const sign = best.change < 0 ? '−' : '+';
+  return [
+    messages.contact.best({
+      n: best.earlier,
+      date: formatters.date(best.date),
+      change: `${sign}${size}`,
+      threshold,
+      beyond: -best.change >= best.threshold,
+    }),
+  ];
+};
+
 const fitsSentence = (row: TalkToRow, { messages, valueWords }: Wording): string[] => {
   const phase = row.phaseAngle;
   if (phase?.lsc === null || phase === null) return [];
@@ -73,7 +89,12 @@ export const talkToSentences = (row: TalkToRow, level: Level, wording: Wording):
       level,
       comparable: messages.common.comparable[change.comparable],
     }),
-    couldExplain: [...expected, ...weightSentence(row, wording), ...fitsSentence(row, wording)].join(' '),
+    couldExplain: [
+      ...expected,
+      ...weightSentence(row, wording),
+      ...fitsSentence(row, wording),
+      ...bestSentence(row, wording),
+    ].join(' '),
     next: row.seenAtTwoVisits ? messages.contact.nextTalkTwice : messages.contact.nextTalkOnce,
   };
 };

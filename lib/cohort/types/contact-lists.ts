@@ -75,10 +75,20 @@ export interface WeightLossReason {
 
 export type TalkToReason = LeanChangeReason | LeanSlopeReason | LeanShareReason | WeightLossReason;
 
+/** The latest value against the best of the earlier comparable ones, with that comparison's own threshold. */
+export interface BestOfEarlier {
+  readonly date: IsoDate;
+  readonly change: number;
+  readonly threshold: number;
+  readonly earlier: number;
+}
+
 export interface TalkToRow extends ContactRow {
   readonly list: 'talk-to';
   /** Why, the strongest rule first; values of one family never count twice. */
   readonly reasons: readonly TalkToReason[];
+  /** Beside the reasons, never one of them; null under two earlier comparable visits. */
+  readonly best: BestOfEarlier | null;
   /** A weight loss of that size of which nobody said whether it was meant: a question, not a finding. */
   readonly asked: WeightLossReason | null;
 }

@@ -83,6 +83,8 @@ export const contact = (f: Formatters) => ({
   },
   slope: (p: { value: string; rate: string; threshold: string; visits: number; since: string }) =>
     `${p.value} falls by ${p.rate} a month over ${f.number(p.visits)} comparable visits since ${p.since}, beyond what the program lets expect; error alone reaches ${p.threshold} a month (99 %).`,
+  best: (p: { n: number; date: string; change: string; threshold: string; beyond: boolean }) =>
+    `Against the best of ${f.number(p.n)} earlier comparable visits (${p.date}): ${p.change}, ${p.beyond ? 'more than' : 'within'} the ${p.threshold} that error reaches when the best of ${f.number(p.n)} is taken.`,
   share: (p: { loss: string; lossPercent: string; share: string; low: string; high: string; limit: string }) =>
     `Of ${p.loss} weight lost (${p.lossPercent}), ${p.share} is lean by estimate (${p.low} to ${p.high} with the error of both), above this clinic’s limit of ${p.limit}.`,
   loss: (p: { percent: string; from: string; to: string; lsc: string; words: string }) =>
