@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { repeatabilityAnswer } from '../../app/(workspace)/repeatability/repeatability-answer';
 import { repeatabilityFigure } from '../../app/(workspace)/repeatability/repeatability-figure';
+import { plannedSentences, readPlan } from '../../app/(workspace)/repeatability/planned-sentences';
 import { repositioningAlone } from '../../app/(workspace)/repeatability/repositioning-alone';
 import type { PrecisionRow } from '../../lib/cohort/types/precision-row';
 import { createFormatters } from '../../lib/core/formatters';
 import { repeatability } from '../../lib/core/messages/en/repeatability';
+import { studyPlanner } from '../../lib/core/messages/en/study-planner';
 import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 
 const f = createFormatters();
@@ -90,5 +92,45 @@ describe('the figure of thresholds', () => {
       ['the ffm', 'own, between days, 47 df'],
       ['the weight', 'own, repositioning only (lower limit), 31 df'],
     ]);
+  });
+});
+
+describe('a value that is judged by its logarithm', () => {
+  it('is answered with the factors up and down, and takes no part in a figure of one unit', () => {
+    const relative = row({ form: 'log', lsc: 0.0970827047, lscInterval: [0.08, 0.12] });
+    const said = repeatabilityAnswer(relative, ffm, words, f);
+    expect(said).toContain('must reach 1.102 times the earlier value, or fall to 0.907 times it');
+    expect(repeatabilityFigure([relative], 'kg', (id) => id, words).values).toEqual([]);
+  });
+});
+
+describe('a planned study', () => {
+  const plannerWords = studyPlanner(f);
+  const context = { row: row({ factor: 1.96 }), measure: ffm, level: 95 as const, words: plannerWords, formatters: f };
+
+  it('is read only where it is one', () => {
+    expect(readPlan('30', '2', '1')).toEqual({ people: 30, visits: 2, readings: 1 });
+    for (const wrong of [
+      ['', '2', '1'],
+      ['30', '1', '1'],
+      ['30', '2', '0'],
+      ['30.5', '2', '1'],
+    ] satisfies [string, string, string][])
+      expect(readPlan(...(wrong as [string, string, string]))).toBeUndefined();
+  });
+
+  it('says what it gives, and what readings cannot buy', () => {
+    const said = plannedSentences({ people: 20, visits: 2, readings: 2 }, context);
+    expect(said[0]).toContain('20 degrees of freedom between days and 40 of repositioning');
+    expect(said[1]).toBe('Not enough: with 2 days each it takes 30 people.');
+    // z·√2·0.5 with s_b 0.5
+    expect(said.at(-1)).toContain('for less than 1.39\u00A0kg');
+    expect(said.at(-1)).toContain('2 readings for 1.51\u00A0kg');
+  });
+
+  it('promises nothing of a value whose parts are not known', () => {
+    const said = plannedSentences({ people: 30, visits: 2, readings: 1 }, { ...context, row: row({ sb: null }) });
+    expect(said).toHaveLength(3);
+    expect(said[1]).toBe(plannerWords.enough);
   });
 });

@@ -8,7 +8,7 @@ type Words = ReturnType<typeof programs>;
 
 /** The threshold that results are judged by: none where the error study is missing or holds repositioning alone. */
 export const judgingThreshold = (precision: PrecisionRow | undefined): number | null =>
-  precision === undefined || precision.tier >= 5 ? null : precision.lsc;
+  precision === undefined || precision.tier >= 5 || precision.form === 'log' ? null : precision.lsc;
 
 /**
  * Mean changes on one axis over the error of one person. `programNames` is the clinic's whole list: a program keeps its

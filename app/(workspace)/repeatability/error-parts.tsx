@@ -28,7 +28,7 @@ export const ErrorParts = ({ row, measure }: ErrorPartsProps) => {
   return (
     <section className={`sheet ${styles.parts ?? ''}`} aria-labelledby="error-parts">
       <h2 id="error-parts">{words.title}</h2>
-      {alone === undefined || row.sw === null || row.sb === null || row.lsc === null ? (
+      {alone === undefined || row.form === 'log' || row.sw === null || row.sb === null || row.lsc === null ? (
         <p>{words.noReplicates}</p>
       ) : (
         <>

@@ -18,7 +18,11 @@ export const precisionColumns = (
   nameOf: (row: PrecisionRow) => string,
   f: Formatters,
 ): readonly DataColumn<PrecisionRow>[] => {
-  const written = (row: PrecisionRow, value: number): string => {
+  /** Relative rows: an error in per cent, a threshold as the factor upwards. */
+  const relative = (id: string, value: number): string =>
+    id.startsWith('lsc') ? words.factor({ factor: f.number(Math.exp(value), 3) }) : f.percent(value, 1);
+  const written = (row: PrecisionRow, value: number, id: string): string => {
+    if (row.form === 'log') return relative(id, value);
     const { unit, decimals } = MEASURE_FACTS[row.measure];
     return f.value(value, unit, decimals + 1);
   };
@@ -29,7 +33,7 @@ export const precisionColumns = (
     value,
     cell: (row) => {
       const found = value(row);
-      return found === null ? undefined : written(row, found);
+      return found === null ? undefined : written(row, found, id);
     },
   });
   const range = (
@@ -44,7 +48,8 @@ export const precisionColumns = (
     value: (row) => {
       const found = value(row);
       if (found === null) return null;
-      const [low, high] = found.map((end) => end.toFixed(MEASURE_FACTS[row.measure].decimals + 1));
+      const digits = row.form === 'log' ? 4 : MEASURE_FACTS[row.measure].decimals + 1;
+      const [low, high] = found.map((end) => end.toFixed(digits));
       return words.range({ low: low ?? '', high: high ?? '' });
     },
     cell: (row) => {
@@ -52,8 +57,10 @@ export const precisionColumns = (
       return found === null ? undefined : <span className="no-wrap">{write(row, found[0], found[1])}</span>;
     },
   });
-  const writeRange = (row: PrecisionRow, low: number, high: number): string =>
-    words.range({ low: written(row, low), high: written(row, high) });
+  const writeRange =
+    (id: string) =>
+    (row: PrecisionRow, low: number, high: number): string =>
+      words.range({ low: written(row, low, id), high: written(row, high, id) });
   return [
     {
       id: 'value',
@@ -93,9 +100,9 @@ export const precisionColumns = (
     size('sw', words.columns.sw, (row) => row.sw),
     size('sb', words.columns.sb, (row) => row.sb),
     size('pe', words.columns.pe, (row) => row.pe),
-    range('peRange', words.columns.peRange, (row) => row.peInterval, writeRange),
+    range('peRange', words.columns.peRange, (row) => row.peInterval, writeRange('pe')),
     size('lsc', words.columns.lsc, (row) => row.lsc),
-    range('lscRange', words.columns.lscRange, (row) => row.lscInterval, writeRange),
+    range('lscRange', words.columns.lscRange, (row) => row.lscInterval, writeRange('lsc')),
     range(
       'changed',
       words.columns.changed,

@@ -15,6 +15,10 @@ export const repeatabilityAnswer = (
   const value = measure.name;
   if (row?.perHeight === true) return words.atOwnHeight({ value });
   if (row === undefined || row.tier === 6 || row.lsc === null) return words.noThreshold({ value });
+  if (row.form === 'log') {
+    const factor = (power: number): string => f.number(Math.exp(power), 3);
+    return words.answerRelative({ value, up: factor(row.lsc), down: factor(-row.lsc) });
+  }
   const quantity = (size: number): string => f.quantity(size, measure.unit, measure.decimals);
   const lsc = quantity(row.lsc);
   if (row.tier === 5) return words.lowerLimit({ value, lsc });

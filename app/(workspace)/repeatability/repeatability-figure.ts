@@ -17,7 +17,8 @@ export const repeatabilityFigure = (
   title: words.columns.lsc,
   values: rows.flatMap((row) => {
     const measure = MEASURE_FACTS[row.measure];
-    if (measure.unit !== unit || row.lsc === null || row.lscInterval === null || row.lsc === 0) return [];
+    if (measure.unit !== unit || row.lsc === null || row.lscInterval === null || row.lsc === 0 || row.form === 'log')
+      return [];
     return [
       {
         id: row.measure,

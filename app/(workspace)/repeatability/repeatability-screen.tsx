@@ -5,6 +5,7 @@ import { describeErrorBars, tableErrorBars } from '../../../lib/figures/error-ba
 import { drawErrorBars } from '../../../lib/figures/error-bars/draw';
 import { buildErrorBars } from '../../../lib/figures/error-bars/spec';
 import { useFormatters, useMessages } from '../../_state/language-provider';
+import { useCohortQuery } from '../../_state/use-cohort-query';
 import { useFilter } from '../../_state/use-filter';
 import { useNamedMeasure } from '../../_state/use-named-measure';
 import { useValueNames } from '../../_state/use-value-names';
@@ -17,11 +18,14 @@ import { Sentence } from '../../_ui/sentence';
 import { Empty } from '../../_ui/states';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { answerDetail } from './answer-detail';
+import { ChoicesSection } from './choices-section';
 import { ErrorParts } from './error-parts';
+import { PlannerSection } from './planner-section';
 import { precisionColumns } from './precision-columns';
 import { repeatabilityAnswer } from './repeatability-answer';
 import { repeatabilityFigure } from './repeatability-figure';
 import styles from './repeatability-screen.module.css';
+import { StudySection } from './study-section';
 
 /** Repeatability: how large must a change be here, value by value, and where that number comes from. */
 export const RepeatabilityScreen = () => {
@@ -47,6 +51,8 @@ export const RepeatabilityScreen = () => {
     [words, nameOf, formatters],
   );
   const linked = useMemo(() => (row === undefined ? undefined : new Set([row])), [row]);
+  const query = useCohortQuery('error-study', (open, asked, signal) => open.errorStudy(asked, signal));
+  const study = query.kind === 'ready' ? query.value : undefined;
   const tiers = [...new Set(rows.map((one) => one.tier))].sort();
   const studied = rows.some((one) => one.tier !== 6);
 
@@ -107,6 +113,9 @@ export const RepeatabilityScreen = () => {
           {tiers.includes(5) ? <p>{words.lowerLimitNote}</p> : null}
         </div>
       </div>
+      <StudySection query={query} measure={measure} row={chosen} />
+      <ChoicesSection study={study?.measure === measure.id ? study : undefined} measure={measure} />
+      <PlannerSection row={chosen} measure={measure} />
     </div>
   );
 };

@@ -36,13 +36,14 @@ const NewestFile = () => {
 
 const ErrorStudy = () => {
   const messages = useMessages();
+  const formatters = useFormatters();
   const words = messages.thisWeek;
   const { cohort } = useSession();
   const { filter } = useFilter();
   const value = useValueWords()(cohort.lean);
   const row = cohort.precision(filter.level).find(({ measure }) => measure === cohort.lean);
   if (row === undefined || row.lsc === null) return words.noError({ value: value.title });
-  const lsc = value.amount(row.lsc);
+  const lsc = row.form === 'log' ? formatters.percent(Math.expm1(row.lsc), 1) : value.amount(row.lsc);
   const df = row.outsideDf ?? (row.tier === 5 ? row.dfWithin : row.dfBetween);
   const line = words.errorLine({
     value: value.title,

@@ -6,6 +6,8 @@ import { clientPages } from './en/client-pages';
 import { clientVector } from './en/client-vector';
 import { clients } from './en/clients';
 import { contact } from './en/contact';
+import { errorStudy } from './en/error-study';
+import { studyPlanner } from './en/study-planner';
 import { thisWeek } from './en/this-week';
 import { checklist } from './en/checklist';
 import { due } from './en/due';
@@ -38,6 +40,8 @@ export const en = (f: Formatters) => ({
   vectors: vectors(f),
   indices: indices(f),
   repeatability: repeatability(f),
+  errorStudy: errorStudy(f),
+  studyPlanner: studyPlanner(f),
   importScreen: importScreen(f),
   measures: measureNames,
   methodsParagraph: methodsParagraph(f),

@@ -36,7 +36,19 @@ const groupedWords = (
       const key = JSON.stringify(basis);
       const group = groups.get(key) ?? { basis, rows: [] };
       groups.set(key, group);
-      group.rows.push(words.row({ name, unit, decimals, lsc, interval, pe }));
+      const percent = (power: number): number => 100 * Math.expm1(power);
+      group.rows.push(
+        row.form === 'log'
+          ? words.row({
+              name: words.relative({ name }),
+              unit: '%',
+              decimals: 1,
+              lsc: percent(lsc),
+              interval: interval === null ? null : [percent(interval[0]), percent(interval[1])],
+              pe: 100 * pe,
+            })
+          : words.row({ name, unit, decimals, lsc, interval, pe }),
+      );
     }
   }
   return [...[...groups.values()].map((group) => words.restingOn({ ...group.basis, rows: group.rows })), ...byHeight];
@@ -61,6 +73,7 @@ export const errorSentences = (input: MethodsInput, words: MethodsWords, cite: C
     ...(rows.some(earnsNothing) ? [words.varianceOfMeans] : []),
     ...(entered.length + published.length === 0 ? [] : [words.varianceOutside]),
     ...(without.length === rows.length ? [] : [words.threshold({ level: input.level, always }), words.oneReading]),
+    ...(input.settings.errorStudy.cautious ? [words.cautious] : []),
     ...(own.length === 0 ? [] : [words.tier.own({ rows: own })]),
     ...(entered.length === 0 ? [] : [words.tier.entered({ rows: entered })]),
     ...(published.length === 0

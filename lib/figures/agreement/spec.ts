@@ -19,6 +19,8 @@ export interface AgreementData {
   readonly points: readonly AgreementPointData[];
   /** Missing for fewer than three people: points alone are drawn. */
   readonly agreement?: { readonly bias: number; readonly limits: readonly [number, number] };
+  /** What the lines are called, where they are not bias and limits of agreement. */
+  readonly lineNames?: Readonly<Record<AgreementLine['id'], string>>;
 }
 
 export interface AgreementPoint {
@@ -74,7 +76,10 @@ export const buildAgreement = (data: AgreementData, context: FigureContext): Agr
   const line = (id: AgreementLine['id'], value: number): AgreementLine => ({
     id,
     value,
-    text: words.agreementLine({ id, value: formatters.change(value, unit, digits) }),
+    text: words.agreementLine({
+      name: data.lineNames?.[id] ?? words.agreementNames[id],
+      value: formatters.change(value, unit, digits),
+    }),
   });
   const lines =
     agreement === undefined

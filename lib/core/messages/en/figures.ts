@@ -102,8 +102,8 @@ export const figures = (f: Formatters) => ({
   agreementTooFew: 'Too few people for bias and limits.',
   agreementPoint: (p: { label: string; mean: string; difference: string }) =>
     `${p.label}: difference ${p.difference}, mean ${p.mean}`,
-  agreementLine: (p: { id: 'upper' | 'bias' | 'lower'; value: string }) =>
-    `${{ upper: 'upper limit', bias: 'bias', lower: 'lower limit' }[p.id]} ${p.value}`,
+  agreementNames: { upper: 'upper limit', bias: 'bias', lower: 'lower limit' },
+  agreementLine: (p: { name: string; value: string }) => `${p.name} ${p.value}`,
   spread: (p: { title: string; rows: number }) =>
     `${p.title}: ${f.plural(p.rows, '# equation', '# equations')}, median and the range of nine in ten people.`,
   spreadRow: (p: { label: string; median: string; low: string; high: string; n: string }) =>

@@ -126,6 +126,9 @@ export const methodsParagraph = (f: Formatters) => {
       'For an error from outside, the variance of a change is V = 2·SD², never less than the clinic’s own repositioning error.',
     threshold: (p: { level: number; always: boolean }) =>
       `The least significant change is LSC = f·√V, two-sided at ${f.number(p.level)} %, with f ${p.always ? 'Student’s t quantile (the normal quantile where 30 or more degrees of freedom come from fewer than 15 people)' : 'the normal quantile from 30 degrees of freedom on, below Student’s t quantile'}; a change at least as large counts as more than measurement error.`,
+    cautious:
+      'The factor was raised to the one-sided 95 % upper limit of the precision error, so that an error that was estimated too small calls fewer unchanged people changed.',
+    relative: (p: { name: string }) => `${p.name} (judged by its logarithm, upwards)`,
     oneReading: 'The thresholds below are those for one reading at each end, with the χ² interval of the error.',
     tier: {
       own: (p: { rows: readonly string[] }) => `Own between-day error: ${p.rows.join('; ')}.`,

@@ -19,6 +19,9 @@ export const repeatability = (f: Formatters) => ({
     }[p.source];
     return `A change of ${p.value} must reach ${p.lsc}${range} to be more than ${error}.`;
   },
+  answerRelative: (p: { value: string; up: string; down: string }) =>
+    `A change of ${p.value} must reach ${p.up} times the earlier value, or fall to ${p.down} times it, to be more than this clinic’s own measurement error.`,
+  factor: (p: { factor: string }) => `× ${p.factor}`,
   lowerLimit: (p: { value: string; lsc: string }) =>
     `A change of ${p.value} must be larger than ${p.lsc}; how much larger is not known here yet.`,
   noThreshold: (p: { value: string }) => `How large a change of ${p.value} must be is not known here yet.`,
