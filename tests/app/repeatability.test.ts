@@ -116,7 +116,7 @@ describe('a planned study', () => {
       ['30', '2', '0'],
       ['30.5', '2', '1'],
     ] satisfies [string, string, string][])
-      expect(readPlan(...(wrong as [string, string, string]))).toBeUndefined();
+      expect(readPlan(...wrong)).toBeUndefined();
   });
 
   it('says what it gives, and what readings cannot buy', () => {

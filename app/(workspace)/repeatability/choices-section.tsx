@@ -46,6 +46,8 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
   const percent = (value: number): string => words.percent(100 * value);
   const found = study?.logForm;
   const test = found?.test ?? null;
+  const sdNow = found?.sdOfLogs ?? null;
+  const cv = study?.rmsCv ?? null;
   const saveLogForm = (next: Settings['errorStudy']['logForm']): void => {
     save({ ...settings, errorStudy: { ...settings.errorStudy, logForm: next } });
   };
@@ -92,7 +94,7 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
                 on: f.dateShort(accepted.on as IsoDate),
                 initials: accepted.initials,
                 percent: percent(accepted.sdOfLogs),
-                now: found?.sdOfLogs == null ? '–' : percent(found.sdOfLogs),
+                now: sdNow === null ? '–' : percent(sdNow),
               })}
             </p>
             <button
@@ -106,7 +108,7 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
             </button>
           </>
         )}
-        {accepted === undefined && test?.suggested === true && found?.sdOfLogs != null ? (
+        {accepted === undefined && test?.suggested === true && sdNow !== null ? (
           <button
             type="button"
             className="button"
@@ -117,7 +119,7 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
                   measure: id,
                   on: localToday(),
                   initials: preferences.initials,
-                  sdOfLogs: found.sdOfLogs ?? 0,
+                  sdOfLogs: sdNow,
                 },
               ]);
             }}
@@ -125,9 +127,7 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
             {words.logAccept}
           </button>
         ) : null}
-        {study?.rmsCv == null ? null : (
-          <p className="quiet small">{words.cv({ percent: words.percent(study.rmsCv) })}</p>
-        )}
+        {cv === null ? null : <p className="quiet small">{words.cv({ percent: words.percent(cv) })}</p>}
       </fieldset>
       <ActNote acting={acting} />
     </AnchoredSection>

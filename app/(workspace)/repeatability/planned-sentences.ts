@@ -29,7 +29,7 @@ interface Context {
 /** What replicates buy of this value, from the two parts that are known here. */
 const buysSentence = (readings: number, context: Context): readonly string[] => {
   const { row, measure, level, words, formatters } = context;
-  if (row?.sb == null || row.sw === null || row.factor === null || row.form === 'log') return [];
+  if (row === undefined || row.sb === null || row.sw === null || row.factor === null || row.form === 'log') return [];
   if (row.twoBetween === null || row.within === null) return [];
   const { factor, twoBetween, within } = row;
   const write = (value: number): string => formatters.quantity(value, measure.unit, measure.decimals + 1);

@@ -26,7 +26,7 @@ export const differenceFigure = (
     first: mean + difference / 2,
     second: mean - difference / 2,
   })),
-  ...(row?.lsc == null || row.form === 'log' || study.drift === null
+  ...(row === undefined || row.lsc === null || row.form === 'log' || study.drift === null
     ? {}
     : { agreement: { bias: study.drift.mean, limits: [-row.lsc, row.lsc] as const }, lineNames: words.lines }),
 });

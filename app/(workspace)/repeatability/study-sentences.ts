@@ -12,7 +12,7 @@ export interface StudyWording {
 
 const driftSentences = (kind: 'visit' | 'reading', drift: Drift | null, wording: StudyWording): readonly string[] => {
   const { words, formatters, measure } = wording;
-  if (drift?.interval == null) return [];
+  if (drift === null || drift.interval === null) return [];
   const write = (value: number): string => formatters.change(value, measure.unit, measure.decimals + 1);
   const [low, high] = drift.interval;
   return [
