@@ -4,12 +4,14 @@ import { fillSettings } from './fill-settings';
 import { precisionRows, type PrecisionInput } from './precision';
 import type { CohortModel } from './model';
 import type { Settings } from './settings';
+import { fillConversionErrors, fillShifts } from './fill-conversions';
 import { clientsStatement } from './sql/clients-sql';
+import { convertedStatements } from './sql/converted-sql';
 import { enrolmentsStatements } from './sql/enrolments-sql';
 import { logSumsQuery } from './sql/log-sums-sql';
 import { pairsStatements } from './sql/pairs-sql';
 import { betweenSumsQuery, withinSumsQuery } from './sql/precision-sql';
-import { readingValuesStatements } from './sql/reading-values-sql';
+import { readingValuesStatement, siteStatements } from './sql/reading-values-sql';
 import { reviewsStatement } from './sql/reviews-sql';
 import { studyStatements } from './sql/study-visits-sql';
 import { visitsStatements } from './sql/visits-sql';
@@ -80,20 +82,30 @@ export const buildTables = async (
   asOf: IsoDate,
 ): Promise<BuiltTables> => {
   await fillSettings(engine, settings, asOf);
-  const statements = [
+  const run = async (statements: readonly string[]): Promise<void> => {
+    for (const statement of statements) await engine.run(statement);
+  };
+  await run([
     clientsStatement,
-    ...readingValuesStatements(model),
-    ...visitsStatements(model),
+    ...siteStatements(model),
+    readingValuesStatement(model, { table: 'reading_values' }),
+    ...visitsStatements(model, { from: 'reading_values', to: 'visits' }),
+  ]);
+  if (model.conversionTargets > 0) {
+    await fillShifts(engine, model, settings.devices.conversions);
+    await run(convertedStatements(model));
+  }
+  await run([
     ...enrolmentsStatements(model),
     reviewsStatement(model),
     ...pairsStatements(model),
     ...studyStatements(model),
-  ];
-  for (const statement of statements) await engine.run(statement);
+  ]);
   const input = await readPrecision(engine, model);
   const precision = new Map(
     LEVELS.map((level) => [level, precisionRows(model.catalogue.all, input, settings, level)] as const),
   );
   await fillThresholds(engine, precision);
+  await fillConversionErrors(engine, model, precision.get(95) ?? []);
   return { precision, vectorError: await readVectorError(engine, model, settings) };
 };

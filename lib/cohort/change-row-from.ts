@@ -1,6 +1,7 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
 import type { Measure } from '../measures/measure';
+import { isExported } from './is-exported';
 import { notedRules, reasonsOf } from './reasons';
 import { masksFor, type GradeMasks } from './rules-in-force';
 import type { ChangeRow, ChangeTerms, Comparable, ComparisonResult, Reason } from './types/change-row';
@@ -38,7 +39,7 @@ const thresholdReason = (tier: Tier): readonly Reason[] => {
 };
 
 /** The columns of `change_rows` that a `ChangeRow` is read from. */
-export const CHANGE_COLUMNS = `r.purpose, r.review_week, r.client_key, c.client_id, r.program, r.from_no, r.to_no, r.broken, r.unknown,
+export const CHANGE_COLUMNS = `r.purpose, r.review_week, r.client_key, c.client_id, r.program, r.from_no, r.to_no, r.target_no, r.broken, r.unknown,
   r.pair_rank, r.from_date, r.to_date, r.k_from, r.k_to, r.value_from, r.value_to, r.change, r.tier, r.lsc, r.guard_kind,
   r.guard_mask, r.admitted, r.result_code, r.term_weight, r.term_resistance, r.term_reactance, r.term_height, r.term_age`;
 
@@ -78,6 +79,7 @@ export const changeRowFrom = (row: Row, measure: Measure, masks: GradeMasks): Ch
         },
         graded,
       ),
+      ...(Number(row['target_no'] ?? -1) >= 0 && !isExported(measure) ? (['converted_device'] as const) : []),
       ...thresholdReason(tier),
     ],
     noted: notedRules(Number(row['broken']), graded),

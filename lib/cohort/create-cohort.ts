@@ -4,6 +4,7 @@ import { buildTables } from './build';
 import { changesOf } from './changes';
 import { clientDetailOf } from './client-detail';
 import { contactsOf } from './contacts';
+import { CONVERTED, crossChecksFrom } from './cross-check';
 import { errorStudyOf } from './error-study';
 import { dueListsOf } from './due';
 import { clientListOf, indicesOf } from './people';
@@ -16,6 +17,7 @@ import { createAsk } from './question';
 import { createSerial } from '../core/serial';
 import type { Settings } from './settings';
 import { reviewCountsOf, reviewsOf } from './reviews';
+import { crosscheckRowsQuery } from './sql/crosscheck-sql';
 import { summaryOf } from './summary';
 import type { Cohort } from './types/cohort';
 import { vectorChangesOf } from './vector-changes';
@@ -42,6 +44,11 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
       const measure = model.catalogue.measure(filter.measure);
       const found = precisionAt(filter.level).find((row) => row.measure === measure.id);
       return errorStudyOf(ask, model, { measure, precision: found }, filter, signal);
+    },
+    crossChecks: async (filter, signal) => {
+      const measures = [...new Set([...CONVERTED, filter.measure])].map((id) => model.catalogue.measure(id));
+      const rows = await ask(crosscheckRowsQuery(measures, model), filter, { signal });
+      return crossChecksFrom(rows, measures, settings.devices.conversions);
     },
     changes: (filter, purpose, signal) => changesOf(ask, model, filter, { purpose, signal }),
     programs: (filter, purpose, signal) => programRowsOf(ask, model, filter, purpose, signal),

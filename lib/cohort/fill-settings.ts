@@ -1,5 +1,6 @@
 import { mondayOf, type IsoDate } from '../core/iso-date';
 import type { Cell, Engine } from '../engine/types';
+import { deviceErasOf } from './device-eras';
 import { enrolmentKey, expectedChangeRows, keptEnrolmentRows, plannedReviewRows, plannedTimeRows } from './plan-rows';
 import { ruleBit } from './rules-in-force';
 import type { Answer, Settings } from './settings';
@@ -66,5 +67,10 @@ export const fillSettings = async (engine: Engine, settings: Settings, asOf: Iso
     'kept_enrolments',
     ['client_id', 'program', 'program_start', 'program_end', 'end_reason'],
     keptEnrolmentRows(settings),
+  );
+  await engine.insert(
+    'device_eras',
+    ['device', 'from_date', 'to_date', 'label'],
+    deviceErasOf(settings.devices.steps).map(({ device, from, to, label }) => [device, from, to, label]),
   );
 };

@@ -7,6 +7,7 @@ import { basesOf, type Bases } from './basis';
 import { equationsInForce } from './equations-in-force';
 import { gradeMasks, rulesInForce, type GradeMasks } from './rules-in-force';
 import type { Settings } from './settings';
+import type { DeviceConversion } from './settings-parts/device-settings';
 
 /** What the settings make of the computation: values with their equations, rules, guards. All SQL texts are made from it. */
 export interface CohortModel {
@@ -19,7 +20,13 @@ export interface CohortModel {
   readonly guards: (measure: Measure) => Guards;
   /** How the error study is read. */
   readonly study: Settings['errorStudy'];
+  /** How many devices accepted conversions lead to; 0: no value is ever converted. */
+  readonly conversionTargets: number;
 }
+
+/** The devices that accepted conversions lead to, by number. */
+export const conversionTargetsOf = (conversions: readonly DeviceConversion[]): readonly string[] =>
+  [...new Set(conversions.flatMap(({ first, second }) => [first, second]))].sort();
 
 /** The model of these settings. */
 export const cohortModel = (settings: Settings): CohortModel => {
@@ -33,5 +40,6 @@ export const cohortModel = (settings: Settings): CohortModel => {
     lean: catalogue.follows(settings.leanMeasure) ? settings.leanMeasure : 'ffm',
     guards: (measure) => guardsOf(measure, settings.outsideEquation),
     study: settings.errorStudy,
+    conversionTargets: conversionTargetsOf(settings.devices.conversions).length,
   };
 };

@@ -12,7 +12,7 @@ import {
   reviewPart,
   vectorsPart,
 } from './document-rows';
-import { errorStudyPart } from './error-study-part';
+import { crossCheckPart, errorStudyPart } from './error-study-part';
 import { vectorChangePart, vectorErrorPart } from './vector-change-part';
 import type { OpenedFiles } from './open-files';
 
@@ -85,7 +85,8 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   yield `"equation_fits": ${JSON.stringify(fits.map(equationFitPart))},\n`;
   yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n"error_study": [`;
   yield* arrayItems(studies());
-  yield '],\n"changes": [';
+  const checks = (await cohort?.crossChecks(filterFor(options.measures[0] ?? 'ffm'))) ?? [];
+  yield `],\n"crosscheck": ${JSON.stringify(checks.map(crossCheckPart))},\n"changes": [`;
   yield* arrayItems(changes());
   yield '],\n"programs": [';
   yield* arrayItems(programs());

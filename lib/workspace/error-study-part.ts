@@ -1,3 +1,4 @@
+import type { CrossCheck } from '../cohort/types/cross-check';
 import type { Drift, ErrorStudy, LargestVariance } from '../cohort/types/error-study';
 
 const driftPart = (drift: Drift | null) =>
@@ -70,4 +71,22 @@ export const errorStudyPart = (study: ErrorStudy) => ({
     sd_of_logs: study.logForm.sdOfLogs,
   },
   rms_cv_percent: study.rmsCv,
+});
+
+/** Two devices measured against each other, in the command line's document: second minus first. */
+export const crossCheckPart = (check: CrossCheck) => ({
+  first: check.first,
+  second: check.second,
+  clients: check.people,
+  left_out: check.leftOut,
+  enough: check.enough,
+  accepted: check.accepted?.on ?? null,
+  values: check.values.map(({ measure, agreement }) => ({
+    measure,
+    n: agreement?.n ?? null,
+    bias: agreement?.bias ?? null,
+    ci: agreement?.biasInterval ?? null,
+    limits: agreement?.limits ?? null,
+    se_limit: agreement?.limitSe ?? null,
+  })),
 });

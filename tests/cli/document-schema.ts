@@ -216,6 +216,26 @@ export const documentSchema = z.strictObject({
       rms_cv_percent: nullable,
     }),
   ),
+  crosscheck: z.array(
+    z.strictObject({
+      first: z.string(),
+      second: z.string(),
+      clients: number,
+      left_out: number,
+      enough: z.boolean(),
+      accepted: z.string().nullable(),
+      values: z.array(
+        z.strictObject({
+          measure: z.string(),
+          n: nullable,
+          bias: nullable,
+          ci: interval,
+          limits: interval,
+          se_limit: nullable,
+        }),
+      ),
+    }),
+  ),
   changes: z.array(
     z.strictObject({
       client: z.string(),

@@ -5,6 +5,8 @@ import { drawAgreement } from '../../lib/figures/agreement/draw';
 import { buildAgreement } from '../../lib/figures/agreement/spec';
 import { buildChangeTerms } from '../../lib/figures/change-terms/spec';
 import { drawChangeTerms } from '../../lib/figures/change-terms/draw';
+import { drawControlChart } from '../../lib/figures/control-chart/draw';
+import { buildControlChart } from '../../lib/figures/control-chart/spec';
 import { drawDifferenceSpread } from '../../lib/figures/difference-spread/draw';
 import { buildDifferenceSpread } from '../../lib/figures/difference-spread/spec';
 import { buildErrorBars } from '../../lib/figures/error-bars/spec';
@@ -22,6 +24,7 @@ import { drawValueStrip } from '../../lib/figures/value-strip/draw';
 import { buildValueStrip } from '../../lib/figures/value-strip/spec';
 import { drawVectorGraph } from '../../lib/figures/vector-graph/draw';
 import { buildVectorGraph, type VectorGroup } from '../../lib/figures/vector-graph/spec';
+import { controlChartData, emptyControlChartData } from './example-control-chart';
 import { cloud, ellipseOf, type Cloud } from './example-cloud';
 import { day, lanesData, manyVisits } from './example-lanes';
 
@@ -366,6 +369,7 @@ export const fullExamples: Readonly<Record<string, Draw>> = {
   'error-bars': (theme) => drawErrorBars(errorBarsMixed, theme),
   'error-bars-kilograms': (theme) => drawErrorBars(errorBarsKilograms, theme),
   agreement: (theme) => drawAgreement(agreement, theme),
+  'control-chart': (theme) => drawControlChart(buildControlChart(controlChartData, context), theme),
   'agreement-close': (theme) => drawAgreement(agreementClose, theme),
   'difference-spread': (theme) => drawDifferenceSpread(differenceSpread, theme),
 };
@@ -380,5 +384,6 @@ export const emptyExamples: Readonly<Record<string, Draw>> = {
   'value-strip': (theme) => drawValueStrip(emptyValueStrip, theme),
   'error-bars': (theme) => drawErrorBars(emptyErrorBars, theme),
   agreement: (theme) => drawAgreement(emptyAgreement, theme),
+  'control-chart': (theme) => drawControlChart(buildControlChart(emptyControlChartData, context), theme),
   'difference-spread': (theme) => drawDifferenceSpread(emptyDifferenceSpread, theme),
 };

@@ -9,7 +9,7 @@ import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
 import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 import type { MeasureId } from '../../lib/measures/measure-id';
-import { answersOf } from './answers-of';
+import { answersOf, filterOf } from './answers-of';
 import { demoSettings, importBytes } from './demo-clinic';
 import { forbiddenIn, FORBIDDEN, wordsIn } from './portable-subset';
 import { recordingEngine } from './recording-engine';
@@ -36,6 +36,29 @@ beforeAll(async () => {
     ],
   });
   await createCohort(engine, severe, asOf);
+  const one = {
+    first: 'Unit H',
+    second: 'Unit Q',
+    on: '2025-01-01',
+    initials: '',
+    people: 32,
+    r: 12,
+    xc: 2,
+    weight: 0,
+  };
+  const logForm = [{ measure: 'ffm' as const, on: '2025-01-01', initials: '', sdOfLogs: 0.01 }];
+  const converting = settingsSchema.parse({
+    ...demoSettings,
+    devices: { conversions: [one] },
+    errorStudy: { includeRoutine: true, logForm },
+  });
+  const converted = await createCohort(engine, converting, asOf);
+  await converted.changes(filterOf('ffm'), 'baseline-latest');
+  await converted.changes(filterOf('ffm_exported'), 'baseline-latest');
+  await converted.vectors(filterOf('ffm'));
+  await converted.contacts(filterOf('ffm'));
+  await converted.errorStudy(filterOf('ffm'));
+  await converted.crossChecks(filterOf('ffm'));
   await answersOf(await createCohort(engine, demoSettings, asOf));
   for (const text of texts) spoken.add(text);
   for (const { id: leanMeasure } of DEFAULT_CATALOGUE.measures as readonly { readonly id: MeasureId }[]) {

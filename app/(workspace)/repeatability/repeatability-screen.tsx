@@ -19,6 +19,8 @@ import { Empty } from '../../_ui/states';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { answerDetail } from './answer-detail';
 import { ChoicesSection } from './choices-section';
+import { CrossCheckSection } from './cross-check-section';
+import { DeviceLogSection } from './device-log-section';
 import { ErrorParts } from './error-parts';
 import { PlannerSection } from './planner-section';
 import { precisionColumns } from './precision-columns';
@@ -114,6 +116,8 @@ export const RepeatabilityScreen = () => {
         </div>
       </div>
       <StudySection query={query} measure={measure} row={chosen} />
+      <CrossCheckSection />
+      <DeviceLogSection />
       <ChoicesSection study={study?.measure === measure.id ? study : undefined} measure={measure} />
       <PlannerSection row={chosen} measure={measure} />
     </div>

@@ -40,7 +40,7 @@ export const StudyFigures = ({ study, measure, row }: StudyFiguresProps) => {
   );
   const clientOf = new Map(study.clusters.map(({ key, clientKey }) => [key, clientKey]));
   return (
-    <div className="split">
+    <>
       <div className="sheet">
         <FigureFrame
           frame={{
@@ -66,6 +66,6 @@ export const StudyFigures = ({ study, measure, row }: StudyFiguresProps) => {
           fileName="error-by-quarter"
         />
       </div>
-    </div>
+    </>
   );
 };

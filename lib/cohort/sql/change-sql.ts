@@ -5,6 +5,8 @@ import type { CohortModel } from '../model';
 import { isExported } from '../is-exported';
 import { changeTerms, TERM_PARTS } from './change-terms-sql';
 import { outsideConditions } from './outside-equation-sql';
+import { joinLater } from './converted-sql';
+import { WITH_DEVICE } from './pairs-sql';
 import { reciprocal } from './reciprocal';
 
 const when = (condition: string, bit: number): string => `(CASE WHEN ${condition} THEN ${String(bit)} ELSE 0 END)`;
@@ -45,17 +47,25 @@ const LOWER_LIMIT_TIER = 5;
 const betweenOf = (t: string): string => `(CASE WHEN ${t}.per_height = 1
     THEN GREATEST(${t}.least, ${t}.two_between * 10000E0 / NULLIF(a.height_cm * a.height_cm, 0)) ELSE ${t}.two_between END)`;
 
-const rootOfVariance = (threshold: string, basis: string): string =>
-  `${threshold}.factor * SQRT(${betweenOf(threshold)} + ${threshold}.within_variance * (${reciprocal(`a.${basis}`)} + ${reciprocal(`b.${basis}`)}))`;
+/** What the conversion of the later value adds to the variance of a change. */
+const conversionOf = (id: string, { conversionTargets }: CohortModel): string =>
+  conversionTargets === 0
+    ? ''
+    : ` + COALESCE((SELECT MAX(x.variance) FROM conversion_errors AS x
+    WHERE x.measure = '${id}' AND x.target_no = p.target_no AND x.device = b.device), 0E0)`;
+
+const rootOfVariance = (threshold: string, basis: string, id: string, model: CohortModel): string =>
+  `${threshold}.factor * SQRT(${betweenOf(threshold)} + ${threshold}.within_variance * (${reciprocal(`a.${basis}`)} + ${reciprocal(`b.${basis}`)})${conversionOf(id, model)})`;
 
 /**
  * The threshold of a value's change in its own unit. In the log form L = f·√V is a threshold of ln(x₂/x₁), which is
  * x₁·(e^L − 1) upwards and x₁·(1 − e^−L) downwards: the one in the direction of the change, so that the comparison is the
- * same as that of the logarithms. Without one where a value is not above zero.
+ * same as that of the logarithms. Without one where a value is not above zero, or is converted: what a conversion adds
+ * is known in the value's unit alone.
  */
-const lscOf = (threshold: string, basis: string, id: string): string => {
-  const root = rootOfVariance(threshold, basis);
-  return `(CASE WHEN ${threshold}.is_log = 1 THEN CASE WHEN a.${id} > 0 AND b.${id} > 0 THEN a.${id} * (CASE WHEN b.${id} >= a.${id}
+const lscOf = (threshold: string, basis: string, id: string, model: CohortModel): string => {
+  const root = rootOfVariance(threshold, basis, id, model);
+  return `(CASE WHEN ${threshold}.is_log = 1 THEN CASE WHEN a.${id} > 0 AND b.${id} > 0 AND p.target_no < 0 THEN a.${id} * (CASE WHEN b.${id} >= a.${id}
     THEN EXP(${root}) - 1E0 ELSE 1E0 - EXP(-(${root})) END) END ELSE ${root} END)`;
 };
 
@@ -96,18 +106,18 @@ export const changeRows = (measure: Measure, model: CohortModel): string => {
   const rank = isExported(measure) ? 'p.pair_rank_exported' : 'p.pair_rank';
   const termColumns = TERM_PARTS.map((part) => `${terms?.[part] ?? 'CAST(NULL AS DOUBLE PRECISION)'} AS term_${part}`);
   return `joined AS (
-  SELECT p.purpose, p.review_week, p.client_key, p.enrolment_no, p.program, p.from_no, p.to_no, p.broken, p.unknown, p.by_procedure,
+  SELECT p.purpose, p.review_week, p.client_key, p.enrolment_no, p.program, p.from_no, p.to_no, p.target_no, ${isExported(measure) ? `${WITH_DEVICE.replaceAll(/\b(broken|target_no)\b/g, 'p.$1')} AS broken` : 'p.broken'}, p.unknown, p.by_procedure,
     p.days, ${rank} AS pair_rank, f.rank_limit, a.visit_date AS from_date, b.visit_date AS to_date,
     a.${basis.column} AS k_from, b.${basis.column} AS k_to, a.${measure.id} AS value_from, b.${measure.id} AS value_to,
-    t.tier, ${lscOf('t', basis.column, measure.id)} AS lsc, p.guards | ${ownGuards(measure)} AS pair_guards,
+    t.tier, ${lscOf('t', basis.column, measure.id, model)} AS lsc, p.guards | ${ownGuards(measure)} AS pair_guards,
     ${termColumns.join(', ')},
-    ${beyond('a.ffm_without_weight', 'b.ffm_without_weight', lscOf('tw', basis.column, 'ffm_without_weight'))} AS without_weight_direction,
-    ${beyond('a.z_h', 'b.z_h', lscOf('tz', basis.column, 'z_h'))} AS impedance_direction,
-    ${beyond('a.phase_angle', 'b.phase_angle', lscOf('tp', basis.column, 'phase_angle'))} AS phase_direction
+    ${beyond('a.ffm_without_weight', 'b.ffm_without_weight', lscOf('tw', basis.column, 'ffm_without_weight', model))} AS without_weight_direction,
+    ${beyond('a.z_h', 'b.z_h', lscOf('tz', basis.column, 'z_h', model))} AS impedance_direction,
+    ${beyond('a.phase_angle', 'b.phase_angle', lscOf('tp', basis.column, 'phase_angle', model))} AS phase_direction
   FROM pairs AS p
   CROSS JOIN filter AS f
   JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
-  JOIN visits AS b ON b.client_key = p.client_key AND b.visit_no = p.to_no
+  ${joinLater(model, 'p', 'p.target_no')}
   ${joinThreshold('t', measure.id)}
   ${joinExplaining('tw', 'ffm_without_weight')}
   ${joinExplaining('tz', 'z_h')}

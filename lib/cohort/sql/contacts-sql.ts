@@ -4,6 +4,7 @@ import { isExported } from '../is-exported';
 import type { CohortModel } from '../model';
 import { changeRows } from './change-sql';
 import { expectedRows } from './expected-change-sql';
+import { joinLater } from './converted-sql';
 import { outsidePath } from './outside-equation-sql';
 
 /** A client stands on a list for six weeks after the last visit. */
@@ -31,7 +32,7 @@ recent AS (
   FROM change_rows AS r
   JOIN enrolments AS e ON e.enrolment_no = r.enrolment_no AND e.active = 1
   JOIN visits AS a ON a.client_key = r.client_key AND a.visit_no = r.from_no
-  JOIN visits AS b ON b.client_key = r.client_key AND b.visit_no = r.to_no
+  ${joinLater(model, 'r', 'r.target_no')}
   CROSS JOIN params AS p
   WHERE r.to_date >= p.as_of - ${String(RECENT_DAYS)}
 ),

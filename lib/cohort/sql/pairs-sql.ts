@@ -1,7 +1,7 @@
 import { guardBit } from '../../measures/guard';
 import type { Basis } from '../basis';
 import type { CohortModel } from '../model';
-import { masksFor, type PairMasks } from '../rules-in-force';
+import { masksFor, ruleBit, type PairMasks } from '../rules-in-force';
 import { brokenByPair } from './rule-masks-sql';
 
 /** A pair's rank from masks: 0 comparable, 1 by procedure, 2 with a caution, 3 cannot be compared. */
@@ -57,12 +57,25 @@ const pickReviews = (bases: readonly Basis[]): string =>
     )
     .join('\n  UNION ALL ');
 
+/** What a device computed itself is never converted: for it another device stays another device. */
+export const WITH_DEVICE = `(broken | (CASE WHEN target_no >= 0 THEN ${String(ruleBit('device'))} ELSE 0 END))`;
+
 /**
  * `pairs`: which two visits of a client are compared for which purpose (0 consecutive, 1 baseline→latest, 2
  * baseline→planned review, of reviews that are due), for which bases, with masks, ranks and the filter's dimensions. Built once per data version and settings.
  */
-export const pairsStatements = ({ rules, masks, bases, catalogue, lean }: CohortModel): readonly string[] => {
+export const pairsStatements = ({
+  rules,
+  masks,
+  bases,
+  catalogue,
+  lean,
+  conversionTargets,
+}: CohortModel): readonly string[] => {
   const pregnancy = String(guardBit('pregnancy'));
+  const device = String(ruleBit('device'));
+  const converted = conversionTargets > 0;
+  const broken = `a.broken | b.broken | ${brokenByPair(rules)}`;
   return [
     `CREATE OR REPLACE TABLE chosen_pairs AS
 WITH previous AS (
@@ -102,7 +115,8 @@ GROUP BY client_key, enrolment_no, review_week, from_no, to_no`,
 WITH masked AS (
   SELECT c.purpose, c.review_week, c.client_key, c.enrolment_no, c.from_no, c.to_no, c.bases,
     e.program, b.site, b.sex, b.completed_age, b.visit_date - a.visit_date AS days,
-    a.broken | b.broken | ${brokenByPair(rules)} AS broken,
+    ${converted ? `(${broken}) & ~(CASE WHEN h.target_no IS NULL THEN 0 ELSE ${device} END)` : broken} AS broken,
+    ${converted ? 'COALESCE(h.target_no, -1)' : '-1'} AS target_no,
     a.unknown | b.unknown AS unknown, a.by_procedure | b.by_procedure AS by_procedure,
     a.guards | b.guards | (CASE WHEN b.pregnancies_so_far > a.pregnancies_so_far
       OR CAST(b.visit_date - a.visit_date AS DOUBLE PRECISION) > 7E0 * b.weeks_after_birth - 84E0
@@ -110,11 +124,17 @@ WITH masked AS (
   FROM chosen_pairs AS c
   JOIN visits AS a ON a.client_key = c.client_key AND a.visit_no = c.from_no
   JOIN visits AS b ON b.client_key = c.client_key AND b.visit_no = c.to_no
-  JOIN enrolments AS e ON e.enrolment_no = c.enrolment_no
+  JOIN enrolments AS e ON e.enrolment_no = c.enrolment_no${
+    converted
+      ? `
+  LEFT JOIN device_targets AS t ON t.device = a.device
+  LEFT JOIN device_shifts AS h ON h.target_no = t.target_no AND h.device = b.device`
+      : ''
+  }
 )
 SELECT masked.*,
   ${rankExpression('broken', 'unknown', 'by_procedure', masks.computed)} AS pair_rank,
-  ${rankExpression('broken', 'unknown', 'by_procedure', masks.exported)} AS pair_rank_exported
+  ${rankExpression(WITH_DEVICE, 'unknown', 'by_procedure', masks.exported)} AS pair_rank_exported
 FROM masked`,
     'DROP TABLE chosen_pairs',
     `CREATE OR REPLACE TABLE baseline_grades AS

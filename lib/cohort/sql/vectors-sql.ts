@@ -1,5 +1,6 @@
 import { guardMask } from '../../measures/guard';
 import type { CohortModel } from '../model';
+import { joinLater } from './converted-sql';
 
 const stopped = ({ catalogue, guards }: CohortModel): string =>
   String(guardMask(guards(catalogue.measure('r_h')).stop));
@@ -50,7 +51,7 @@ export const pairedSumsQuery = (model: CohortModel): string => `WITH moved AS (
   FROM pairs AS p
   CROSS JOIN filter AS f
   JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
-  JOIN visits AS b ON b.client_key = p.client_key AND b.visit_no = p.to_no
+  ${joinLater(model, 'p', 'p.target_no')}
   WHERE p.purpose = 1 AND p.bases & ${String(1 << model.bases.of(model.catalogue.measure('r_h')).index)} <> 0
     AND a.xc_h IS NOT NULL AND b.xc_h IS NOT NULL AND a.frequency_khz = 50E0 AND b.frequency_khz = 50E0 AND p.pair_rank <= f.rank_limit AND p.guards & ${stopped(model)} = 0
     AND (f.program IS NULL OR p.program = f.program) AND (f.site IS NULL OR p.site = f.site)

@@ -49,7 +49,10 @@ const label = (column: string): string =>
  * the readings disagree, so that one reading on another path is enough for a guard. `in_series`: a visit that pairs are made from; of
  * several frequencies on a day the one at 50 kHz.
  */
-export const visitsStatements = ({ rules, catalogue, bases }: CohortModel): readonly string[] => {
+export const visitsStatements = (
+  { rules, catalogue, bases }: CohortModel,
+  tables: { readonly from: string; readonly to: string },
+): readonly string[] => {
   const labels = [...new Set([...labelColumns(rules), 'electrode_path', 'posture', 'frequency_khz'])];
   const pregnancy = String(guardBit('pregnancy'));
   const geometry = String(guardBit('body_geometry'));
@@ -70,9 +73,9 @@ SELECT r.client_key, r.visit_date, r.visit_purpose, r.device, MIN(r.reading_key)
   ${bases.list.map((basis) => `CAST(COUNT(r.${basis.witness}) AS INTEGER) AS ${basis.column}`).join(', ')},
   ${regressorMeans(catalogue.all)}
   ${catalogue.all.map((measure) => `AVG(r.${measure.id}) AS ${measure.id}`).join(', ')}
-FROM reading_values AS r
+FROM ${tables.from} AS r
 GROUP BY r.client_key, r.visit_date, r.visit_purpose, r.device, r.frequency_khz`,
-    `CREATE OR REPLACE TABLE visits AS
+    `CREATE OR REPLACE TABLE ${tables.to} AS
 WITH numbered AS (
   SELECT m.*, BIT_OR(m.reading_guards & ${geometry}) OVER (
       PARTITION BY client_key ORDER BY visit_date, first_reading_key ROWS BETWEEN UNBOUNDED PRECEDING AND CURRENT ROW) AS geometry_so_far,

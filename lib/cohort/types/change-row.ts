@@ -21,7 +21,8 @@ export interface ChangeTerms {
 }
 
 /** Why a pair is graded or guarded as it is: a broken rule, an unknown condition, or a guard. */
-export type Reason = RuleId | `unknown_${RuleId}` | GuardCode | 'repositioning_only' | 'no_error_study';
+export type Reason =
+  RuleId | `unknown_${RuleId}` | GuardCode | 'converted_device' | 'repositioning_only' | 'no_error_study';
 
 /** One value's change between two visits of a client. */
 export interface ChangeRow {

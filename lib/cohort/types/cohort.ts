@@ -6,6 +6,7 @@ import type { ChangeRow } from './change-row';
 import type { ClientDetail } from './client-detail';
 import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
 import type { ContactLists } from './contact-lists';
+import type { CrossCheck } from './cross-check';
 import type { ErrorStudy } from './error-study';
 import type { DueLists } from './due-lists';
 import type { CohortFilter, Level, Purpose } from './filter';
@@ -30,6 +31,8 @@ export interface Cohort {
   precision(level: Level): readonly PrecisionRow[];
   /** What the error study says of the filter's value: one answer for all people, whatever else the filter says. */
   errorStudy(filter: CohortFilter, signal?: AbortSignal): Promise<ErrorStudy>;
+  /** Every two devices that people were measured on for a cross-check: what a conversion changes, and the filter's value. */
+  crossChecks(filter: CohortFilter, signal?: AbortSignal): Promise<readonly CrossCheck[]>;
   changes(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ChangeRow[]>;
   programs(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly ProgramRow[]>;
   /** For each enrolment and planned review: due, seen and on which day, seen early, not yet, or ended before. */

@@ -6,6 +6,7 @@ import { clientPages } from './en/client-pages';
 import { clientVector } from './en/client-vector';
 import { clients } from './en/clients';
 import { contact } from './en/contact';
+import { devices } from './en/devices';
 import { errorStudy } from './en/error-study';
 import { studyPlanner } from './en/study-planner';
 import { thisWeek } from './en/this-week';
@@ -40,6 +41,7 @@ export const en = (f: Formatters) => ({
   vectors: vectors(f),
   indices: indices(f),
   repeatability: repeatability(f),
+  devices: devices(f),
   errorStudy: errorStudy(f),
   studyPlanner: studyPlanner(f),
   importScreen: importScreen(f),

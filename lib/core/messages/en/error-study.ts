@@ -62,7 +62,6 @@ const choices = (f: Formatters) => ({
 /** Words of the error study on the Repeatability screen: what it stands on, and what a person decides about it. */
 export const errorStudy = (f: Formatters) => ({
   title: 'What the study stands on',
-  loading: 'Reading the study …',
   none: 'No person was measured again on another day within a week, for this value.',
   people: (p: { clusters: number; visits: number }) =>
     `${f.plural(p.clusters, '# person-week', '# person-weeks')} with two or more comparable days, out of ${f.plural(p.visits, '# visit', '# visits')} of the study that hold the value.`,

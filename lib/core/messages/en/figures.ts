@@ -56,6 +56,7 @@ export const figures = (f: Formatters) => ({
   columnEstimate: 'Estimate',
   columnRange: 'Range',
   columnNote: 'Source',
+  columnLimits: 'Limits',
   range: (p: { low: string; high: string }) => `${p.low} to ${p.high}`,
 
   state: {
@@ -104,6 +105,15 @@ export const figures = (f: Formatters) => ({
     `${p.label}: difference ${p.difference}, mean ${p.mean}`,
   agreementNames: { upper: 'upper limit', bias: 'bias', lower: 'lower limit' },
   agreementLine: (p: { name: string; value: string }) => `${p.name} ${p.value}`,
+  control: (p: { title: string; n: number; outside: number }) =>
+    `${p.title} over time: ${f.plural(p.n, '# reading', '# readings')}, ${f.number(p.outside)} outside the limits.`,
+  controlPoint: (p: { date: string; value: string; note: string }) =>
+    p.note === '' ? `${p.date}: ${p.value}` : `${p.date}: ${p.value}, ${p.note}`,
+  controlLine: (p: { id: 'upper' | 'centre' | 'lower'; value: string }) =>
+    `${{ upper: 'upper limit', centre: 'mean', lower: 'lower limit' }[p.id]} ${p.value}`,
+  controlOutside: 'outside the limits',
+  controlInside: 'inside the limits',
+  controlStep: (p: { date: string }) => `step, ${p.date}`,
   spread: (p: { title: string; rows: number }) =>
     `${p.title}: ${f.plural(p.rows, '# equation', '# equations')}, median and the range of nine in ten people.`,
   spreadRow: (p: { label: string; median: string; low: string; high: string; n: string }) =>

@@ -91,6 +91,7 @@ const guard = {
   mostly_weight_term: 'mostly the weight term',
   fits_less_water: 'fits less water',
   fits_cell_mass: 'fits cell mass',
+  converted_device: 'converted between devices by the cross-check',
   repositioning_only: 'only the repositioning error is known',
   no_error_study: 'no error study',
 } as const;
@@ -127,6 +128,8 @@ const guardLong = {
     'Impedance rose while the phase angle stayed within error: this fits less water in the body. One pair of visits cannot tell water from muscle: measure again rested and fasting before acting.',
   fits_cell_mass:
     'The phase angle fell by more than its error as well: this fits cell mass rather than water. It stays an estimate from electrical measurements.',
+  converted_device:
+    'The two visits were measured on different devices. The later resistance, reactance and weight were converted by the accepted cross-check, and the threshold is larger by the error of that conversion.',
   repositioning_only:
     'Only the error of repositioning is known here, a lower limit: changes from day to day are larger. No result is given.',
   no_error_study: 'There is no error study for this value yet, so no threshold and no result.',

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { logCharts, logFigure, readLogEntry } from '../../app/(workspace)/repeatability/device-log';
+
+const entry = (device: string, on: string, r: number, kind: 'phantom' | 'volunteer' = 'phantom') => ({
+  device,
+  on,
+  kind,
+  r,
+  xc: null,
+  initials: 'AB',
+});
+
+describe('the charts of a device log', () => {
+  const log = [
+    entry('Unit 2', '2025-01-06', 400),
+    entry('Unit 1', '2025-02-03', 401),
+    entry('Unit 1', '2025-01-06', 400),
+    entry('Unit 1', '2025-01-06', 500, 'volunteer'),
+  ];
+
+  it('are one for each device and what was measured, in the order of time', () => {
+    const charts = logCharts(log, [{ device: 'Unit 1', on: '2025-02-01', reason: '', initials: '' }]);
+    expect(
+      charts.map(({ device, kind, entries, steps }) => [device, kind, entries.map(({ r }) => r), steps.length]),
+    ).toEqual([
+      ['Unit 1', 'phantom', [400, 401], 1],
+      ['Unit 1', 'volunteer', [500], 1],
+      ['Unit 2', 'phantom', [400], 0],
+    ]);
+    expect(charts[1]?.limits).toBeUndefined();
+  });
+
+  it('take their limits from the first twenty readings alone', () => {
+    const weeks = Array.from({ length: 25 }, (_, week) =>
+      entry(
+        'Unit 1',
+        `2025-${String(1 + Math.floor(week / 4)).padStart(2, '0')}-${String(1 + 7 * (week % 4)).padStart(2, '0')}`,
+        week < 20 ? 400 + (week % 2) : 410,
+      ),
+    );
+    const [chart] = logCharts(weeks, []);
+    if (chart === undefined) throw new Error('no chart');
+    expect([chart.base, chart.limits?.n, chart.limits?.centre]).toEqual([20, 20, 400.5]);
+    expect(chart.limits?.upper).toBeCloseTo(400.5 + 3 / 1.128, 12);
+    expect(logFigure(chart, 'R').readings).toHaveLength(25);
+  });
+});
+
+describe('an entry of the device log', () => {
+  it('needs a device, a day and a resistance above zero; reactance may be missing', () => {
+    const written = { device: ' Unit 1 ', on: '2025-01-06', r: '400.2', xc: '' };
+    expect(readLogEntry(written, 'phantom', 'AB')).toEqual(entry('Unit 1', '2025-01-06', 400.2));
+    expect(readLogEntry({ ...written, xc: '40' }, 'phantom', 'AB')?.xc).toBe(40);
+    for (const wrong of [{ device: ' ' }, { on: '2025-02-30' }, { r: '0' }, { r: 'x' }, { xc: '-1' }])
+      expect(readLogEntry({ ...written, ...wrong }, 'phantom', 'AB')).toBeUndefined();
+  });
+});
