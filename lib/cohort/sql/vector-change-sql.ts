@@ -1,16 +1,20 @@
 import { guardMask } from '../../measures/guard';
 import type { CohortModel } from '../model';
+import { WITH_DEVICE } from './pairs-sql';
 
 const stopMask = ({ catalogue, guards }: CohortModel): string =>
   String(guardMask(guards(catalogue.measure('r_h')).stop));
 
+/** What a conversion between devices adds to the error of a vector is not known, so such a pair stays apart here. */
+const RANK = '(CASE WHEN p.target_no >= 0 THEN 3 ELSE p.pair_rank END)';
+
 /** Every pair whose two visits hold a vector at 50 kHz (x = R/H, y = Xc/H, Ω/m), under the filter, by client and date. */
 export const vectorChangesQuery = (model: CohortModel): string => {
   const basis = model.bases.of(model.catalogue.measure('r_h'));
-  return `SELECT p.purpose, p.client_key, c.client_id, p.program, p.from_no, p.to_no, p.broken, p.unknown, p.pair_rank,
+  return `SELECT p.purpose, p.client_key, c.client_id, p.program, p.from_no, p.to_no, ${WITH_DEVICE.replaceAll(/\b(broken|target_no)\b/g, 'p.$1')} AS broken, p.unknown, ${RANK} AS pair_rank,
   a.visit_date AS from_date, b.visit_date AS to_date, a.${basis.column} AS k_from, b.${basis.column} AS k_to,
   a.r_h AS x_from, a.xc_h AS y_from, b.r_h AS x_to, b.xc_h AS y_to,
-  p.guards & ${stopMask(model)} AS stops, CASE WHEN p.pair_rank <= f.rank_limit THEN 1 ELSE 0 END AS admitted
+  p.guards & ${stopMask(model)} AS stops, CASE WHEN ${RANK} <= f.rank_limit THEN 1 ELSE 0 END AS admitted
 FROM pairs AS p
 CROSS JOIN filter AS f
 JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
