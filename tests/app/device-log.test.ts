@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { logCharts, logFigure, readLogEntry } from '../../app/(workspace)/repeatability/device-log';
+import { logFigure } from '../../app/(workspace)/repeatability/device-log-figure';
+import { logCharts, readLogEntry } from '../../lib/workspace/device-log';
 
 const entry = (device: string, on: string, r: number, kind: 'phantom' | 'volunteer' = 'phantom') => ({
   device,

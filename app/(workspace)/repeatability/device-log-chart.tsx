@@ -5,12 +5,13 @@ import { parseIsoDate, type IsoDate } from '../../../lib/core/iso-date';
 import { describeControlChart, tableControlChart } from '../../../lib/figures/control-chart/describe';
 import { drawControlChart } from '../../../lib/figures/control-chart/draw';
 import { buildControlChart } from '../../../lib/figures/control-chart/spec';
+import type { LogChart } from '../../../lib/workspace/device-log';
 import { useFormatters, useMessages, usePreferences } from '../../_state/language-provider';
 import { ActNote } from '../../_ui/act-note';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LabelledInput } from '../../_ui/labelled-input';
 import { useFigureContext } from '../../_ui/use-figure-context';
-import { logFigure, type LogChart } from './device-log';
+import { logFigure } from './device-log-figure';
 import styles from './repeatability-screen.module.css';
 import { useDeviceSettings } from './use-device-settings';
 

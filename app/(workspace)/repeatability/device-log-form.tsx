@@ -7,7 +7,7 @@ import { localToday } from '../../_state/local-today';
 import { ActNote } from '../../_ui/act-note';
 import { LabelledInput } from '../../_ui/labelled-input';
 import { LabelledSelect } from '../../_ui/labelled-select';
-import { readLogEntry } from './device-log';
+import { readLogEntry } from '../../../lib/workspace/device-log';
 import styles from './repeatability-screen.module.css';
 import { useDeviceSettings } from './use-device-settings';
 

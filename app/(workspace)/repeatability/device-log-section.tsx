@@ -3,7 +3,7 @@
 import { useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
 import { AnchoredSection } from '../../_ui/anchored-section';
-import { logCharts } from './device-log';
+import { logCharts } from '../../../lib/workspace/device-log';
 import { DeviceLogChart } from './device-log-chart';
 import { DeviceLogForm } from './device-log-form';
 

@@ -3,7 +3,7 @@ import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { Formatters } from '../../../lib/core/formatters';
 import type { Messages } from '../../../lib/core/messages/en';
 import type { Measure } from '../../../lib/measures/measure';
-import { lscFloor, studySize, type PlannedStudy } from '../../../lib/stats/study-size';
+import { plannedGain, type PlannedGain, type StudyPlan } from '../../../lib/workspace/study-plan';
 
 const MOST = 500;
 
@@ -13,7 +13,7 @@ const whole = (text: string, least: number): number | undefined => {
 };
 
 /** A plan as written; undefined where it is none. */
-export const readPlan = (people: string, visits: string, readings: string): PlannedStudy | undefined => {
+export const readPlan = (people: string, visits: string, readings: string): StudyPlan | undefined => {
   const [p, v, k] = [whole(people, 2), whole(visits, 2), whole(readings, 1)];
   return p === undefined || v === undefined || k === undefined ? undefined : { people: p, visits: v, readings: k };
 };
@@ -27,27 +27,24 @@ interface Context {
 }
 
 /** What replicates buy of this value, from the two parts that are known here. */
-const buysSentence = (readings: number, context: Context): readonly string[] => {
-  const { row, measure, level, words, formatters } = context;
-  if (row === undefined || row.sb === null || row.sw === null || row.factor === null || row.form === 'log') return [];
-  if (row.twoBetween === null || row.within === null) return [];
-  const { factor, twoBetween, within } = row;
+const buysSentence = (readings: number, buys: PlannedGain['buys'], context: Context): readonly string[] => {
+  if (buys === null) return [];
+  const { measure, words, formatters } = context;
   const write = (value: number): string => formatters.quantity(value, measure.unit, measure.decimals + 1);
-  const at = (k: number): string => write(factor * Math.sqrt(twoBetween + (2 * within) / k));
-  const said = { value: measure.name, one: at(1), floor: write(lscFloor(row.sb, level / 100)) };
-  return [readings > 1 ? words.buys({ ...said, planned: at(readings), readings }) : words.buysOne(said)];
+  const said = { value: measure.name, one: write(buys.one), floor: write(buys.floor) };
+  return [readings > 1 ? words.buys({ ...said, planned: write(buys.planned), readings }) : words.buysOne(said)];
 };
 
 /** Degrees of freedom, whether they suffice, the interval that they leave, and what readings can and cannot buy. */
-export const plannedSentences = (plan: PlannedStudy, context: Context): readonly string[] => {
+export const plannedSentences = (plan: StudyPlan, context: Context): readonly string[] => {
   const { words, formatters } = context;
-  const size = studySize(plan);
+  const { size, buys } = plannedGain(plan, context.row, context.level);
   return [
     words.df({ between: size.dfBetween, within: size.dfWithin }),
     size.enough ? words.enough : words.notEnough({ people: size.peopleNeeded, visits: plan.visits }),
     ...(size.range === null
       ? []
       : [words.range({ low: formatters.number(size.range[0], 2), high: formatters.number(size.range[1], 2) })]),
-    ...buysSentence(plan.readings, context),
+    ...buysSentence(plan.readings, buys, context),
   ];
 };

@@ -1,13 +1,13 @@
 'use client';
 
-import type { PlannedStudy } from '../../../lib/stats/study-size';
+import type { StudyPlan } from '../../../lib/workspace/study-plan';
 import { useMessages } from '../../_state/language-provider';
 import styles from './repeatability-screen.module.css';
 
 const COLUMNS = ['person', 'client', 'date', 'reading', 'r', 'xc', 'weight', 'height', 'initials'] as const;
 
 /** An empty sheet to measure with: one line for each planned reading, numbered by person. */
-export const StudySheet = ({ plan }: { readonly plan: PlannedStudy }) => {
+export const StudySheet = ({ plan }: { readonly plan: StudyPlan }) => {
   const words = useMessages().studyPlanner;
   const { people, visits, readings } = plan;
   const lines = Array.from({ length: people * visits * readings }, (_, index) => ({

@@ -1,7 +1,6 @@
-import type { DeviceLogEntry, DeviceStep } from '../../../lib/cohort/settings-parts/device-settings';
-import { parseIsoDate, type IsoDate } from '../../../lib/core/iso-date';
-import type { ControlChartData } from '../../../lib/figures/control-chart/spec';
-import { individualsLimits, type IndividualsLimits } from '../../../lib/stats/individuals-limits';
+import type { DeviceLogEntry, DeviceStep } from '../cohort/settings-parts/device-settings';
+import { parseIsoDate } from '../core/iso-date';
+import { individualsLimits, type IndividualsLimits } from '../stats/individuals-limits';
 
 /** Limits come from this many readings at the beginning; later ones are held against them. */
 const BASE = 20;
@@ -42,16 +41,6 @@ export const logCharts = (log: readonly DeviceLogEntry[], steps: readonly Device
       ];
     });
 };
-
-/** The figure's data of one chart. */
-export const logFigure = ({ entries, limits, steps }: LogChart, title: string): ControlChartData => ({
-  title,
-  unit: 'Ohm',
-  digits: 1,
-  readings: entries.map(({ on, r }, index) => ({ key: String(index), date: on as IsoDate, value: r })),
-  ...(limits === undefined ? {} : { limits }),
-  steps: steps.map(({ on }) => on as IsoDate),
-});
 
 /** What was written into the form, as an entry; undefined where a device, a date or a resistance is missing. */
 export const readLogEntry = (

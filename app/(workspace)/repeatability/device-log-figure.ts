@@ -1,0 +1,13 @@
+import type { IsoDate } from '../../../lib/core/iso-date';
+import type { ControlChartData } from '../../../lib/figures/control-chart/spec';
+import type { LogChart } from '../../../lib/workspace/device-log';
+
+/** The figure's data of one chart. */
+export const logFigure = ({ entries, limits, steps }: LogChart, title: string): ControlChartData => ({
+  title,
+  unit: 'Ohm',
+  digits: 1,
+  readings: entries.map(({ on, r }, index) => ({ key: String(index), date: on as IsoDate, value: r })),
+  ...(limits === undefined ? {} : { limits }),
+  steps: steps.map(({ on }) => on as IsoDate),
+});
