@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { logFigure } from '../../app/(workspace)/repeatability/device-log-figure';
-import { logCharts, readLogEntry } from '../../lib/workspace/device-log';
+import { logCharts, readLogEntry } from '../../lib/cohort/device-log';
 
 const entry = (device: string, on: string, r: number, kind: 'phantom' | 'volunteer' = 'phantom') => ({
   device,

@@ -5,7 +5,7 @@ import { parseIsoDate, type IsoDate } from '../../../lib/core/iso-date';
 import { describeControlChart, tableControlChart } from '../../../lib/figures/control-chart/describe';
 import { drawControlChart } from '../../../lib/figures/control-chart/draw';
 import { buildControlChart } from '../../../lib/figures/control-chart/spec';
-import type { LogChart } from '../../../lib/workspace/device-log';
+import type { LogChart } from '../../../lib/workspace/study-tools';
 import { useFormatters, useMessages, usePreferences } from '../../_state/language-provider';
 import { ActNote } from '../../_ui/act-note';
 import { FigureFrame } from '../../_ui/figure-frame';

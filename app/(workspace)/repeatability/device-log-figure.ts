@@ -1,6 +1,6 @@
 import type { IsoDate } from '../../../lib/core/iso-date';
 import type { ControlChartData } from '../../../lib/figures/control-chart/spec';
-import type { LogChart } from '../../../lib/workspace/device-log';
+import type { LogChart } from '../../../lib/workspace/study-tools';
 
 /** The figure's data of one chart. */
 export const logFigure = ({ entries, limits, steps }: LogChart, title: string): ControlChartData => ({

@@ -7,7 +7,7 @@ import { localToday } from '../../_state/local-today';
 import { ActNote } from '../../_ui/act-note';
 import { LabelledInput } from '../../_ui/labelled-input';
 import { LabelledSelect } from '../../_ui/labelled-select';
-import { readLogEntry } from '../../../lib/workspace/device-log';
+import { studyTools } from '../../../lib/workspace/study-tools';
 import styles from './repeatability-screen.module.css';
 import { useDeviceSettings } from './use-device-settings';
 
@@ -26,7 +26,7 @@ export const DeviceLogForm = () => {
   const last = devices.log.findLast((entry) => entry.device === device.trim());
   const submit = (event: FormEvent): void => {
     event.preventDefault();
-    const entry = readLogEntry({ device, on, r, xc }, kind, preferences.initials);
+    const entry = studyTools.readLogEntry({ device, on, r, xc }, kind, preferences.initials);
     if (entry === undefined) {
       acting.say(words.wrong);
       return;

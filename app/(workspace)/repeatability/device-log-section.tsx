@@ -3,7 +3,7 @@
 import { useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
 import { AnchoredSection } from '../../_ui/anchored-section';
-import { logCharts } from '../../../lib/workspace/device-log';
+import { studyTools } from '../../../lib/workspace/study-tools';
 import { DeviceLogChart } from './device-log-chart';
 import { DeviceLogForm } from './device-log-form';
 
@@ -11,7 +11,7 @@ import { DeviceLogForm } from './device-log-form';
 export const DeviceLogSection = () => {
   const words = useMessages().devices.log;
   const { log, steps } = useSession().settings.devices;
-  const charts = logCharts(log, steps);
+  const charts = studyTools.logCharts(log, steps);
   return (
     <AnchoredSection id="device-log" title={words.title} lead={words.lead} className="sheet">
       {charts.length === 0 ? <p>{words.none}</p> : null}

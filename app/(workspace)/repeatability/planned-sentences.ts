@@ -3,7 +3,7 @@ import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { Formatters } from '../../../lib/core/formatters';
 import type { Messages } from '../../../lib/core/messages/en';
 import type { Measure } from '../../../lib/measures/measure';
-import { plannedGain, type PlannedGain, type StudyPlan } from '../../../lib/workspace/study-plan';
+import { studyTools, type PlannedGain, type StudyPlan } from '../../../lib/workspace/study-tools';
 
 const MOST = 500;
 
@@ -38,7 +38,7 @@ const buysSentence = (readings: number, buys: PlannedGain['buys'], context: Cont
 /** Degrees of freedom, whether they suffice, the interval that they leave, and what readings can and cannot buy. */
 export const plannedSentences = (plan: StudyPlan, context: Context): readonly string[] => {
   const { words, formatters } = context;
-  const { size, buys } = plannedGain(plan, context.row, context.level);
+  const { size, buys } = studyTools.plannedGain(plan, context.row, context.level);
   return [
     words.df({ between: size.dfBetween, within: size.dfWithin }),
     size.enough ? words.enough : words.notEnough({ people: size.peopleNeeded, visits: plan.visits }),

@@ -1,6 +1,6 @@
 'use client';
 
-import type { StudyPlan } from '../../../lib/workspace/study-plan';
+import type { StudyPlan } from '../../../lib/workspace/study-tools';
 import { useMessages } from '../../_state/language-provider';
 import styles from './repeatability-screen.module.css';
 

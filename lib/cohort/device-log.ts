@@ -1,4 +1,4 @@
-import type { DeviceLogEntry, DeviceStep } from '../cohort/settings-parts/device-settings';
+import type { DeviceLogEntry, DeviceStep } from './settings-parts/device-settings';
 import { parseIsoDate } from '../core/iso-date';
 import { individualsLimits, type IndividualsLimits } from '../stats/individuals-limits';
 

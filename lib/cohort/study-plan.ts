@@ -1,5 +1,5 @@
-import type { Level } from '../cohort/types/filter';
-import type { PrecisionRow } from '../cohort/types/precision-row';
+import type { Level } from './types/filter';
+import type { PrecisionRow } from './types/precision-row';
 import { lscFloor, studySize, type PlannedStudy, type StudySize } from '../stats/study-size';
 
 export type StudyPlan = PlannedStudy;
