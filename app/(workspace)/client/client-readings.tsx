@@ -43,6 +43,7 @@ export const ClientReadings = ({ client }: { readonly client: string }) => {
     return readingColumns({ messages, formatters, session, onAct });
   }, [messages, formatters, session, start]);
   const rows = answer.kind === 'read' ? answer.rows : [];
+  const aside = rows.filter(({ status }) => status === 'set-aside').length;
   const end = (said: string | undefined): void => {
     setOpen(undefined);
     acting.say(said);
@@ -63,7 +64,10 @@ export const ClientReadings = ({ client }: { readonly client: string }) => {
               rowsWord={words.readings.word({ n: rows.length })}
               initialSort={{ column: 'date', descending: true }}
             />
-            <p className="quiet small">{words.readings.lead}</p>
+            <p className="quiet small">
+              {words.readings.lead}
+              {aside === 0 ? null : ` ${messages.clientOwn.setAside({ n: aside })}`}
+            </p>
           </>
         ) : null}
         <ActNote acting={acting} />
