@@ -51,7 +51,9 @@ test('a reading set aside leaves every comparison and comes back; a note stays',
   await signAs(page, 'AB');
   await expect(pairs).not.toContainText('1 Dec 2025');
   await expect(page.getByText('1 reading of this client is set aside.')).toBeVisible();
-  await expect(page.getByRole('contentinfo')).toContainText('1 reading was set aside by the clinic');
+  await expect(page.getByRole('figure', { name: 'Values over time' })).toContainText(
+    '1 reading was set aside by the clinic',
+  );
   await readings.getByRole('button', { name: /^Bring back the reading of 1 Dec 2025/ }).click();
   await expect(pairs).toContainText('1 Dec 2025');
   await page.getByLabel('New note').fill('Asked about intake.');

@@ -8,6 +8,7 @@ test.describe.configure({ mode: 'serial', timeout: 180_000 });
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
+  test.setTimeout(180_000);
   page = await browser.newPage();
   await openScreen(page, '/clients/');
   await openClient(page, 'OM-0023');
