@@ -71,10 +71,10 @@ test('the page for the client: plain words, one sheet; with the switch on no wei
 test('energy: a level that was typed in counts before the record, and no target is given', async () => {
   const energy = page.getByRole('region', { name: 'Energy, for orientation' });
   await expect(energy).toContainText('1.45, from the record of 12 December 2025.');
-  await energy.getByLabel('Physical activity level').fill('9');
+  await energy.getByRole('textbox', { name: 'Physical activity level' }).fill('9');
   await energy.getByRole('button', { name: 'Save: Physical activity level' }).click();
   await expect(energy.getByRole('alert')).toContainText('Write a number from 1 to 3');
-  await energy.getByLabel('Physical activity level').fill('1.6');
+  await energy.getByRole('textbox', { name: 'Physical activity level' }).fill('1.6');
   await energy.getByRole('button', { name: 'Save: Physical activity level' }).click();
   await expect(energy).toContainText('1.60, entered');
   await expect(energy).toContainText('Total expenditure 2,450 kcal/d');
