@@ -1,13 +1,18 @@
 import { addDays, type IsoDate } from '../core/iso-date';
 import type { ProgramSettings } from './settings-parts/program-settings';
-import type { ClientDetail } from './types/client-detail';
+import type { ClientDetail, ClientEnrolment } from './types/client-detail';
+
+interface Planned {
+  readonly enrolments: readonly Pick<ClientEnrolment, 'program' | 'start' | 'end'>[];
+  readonly visits: ClientDetail['visits'];
+}
 
 /**
  * The first visit that the client's running programs plan after as-of and after the last visit; undefined where none is
  * planned.
  */
 export const nextPlannedVisit = (
-  { enrolments, visits }: Pick<ClientDetail, 'enrolments' | 'visits'>,
+  { enrolments, visits }: Planned,
   programs: readonly ProgramSettings[],
   asOf: IsoDate,
 ): IsoDate | undefined => {

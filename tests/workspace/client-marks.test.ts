@@ -71,11 +71,6 @@ describe('the next planned visit', () => {
         program: 'Walking',
         start: day('2025-01-06'),
         end: end === null ? null : day(end),
-        endReason: null,
-        baseline: null,
-        lateBaseline: false,
-        baselineChosen: false,
-        baselineByDate: null,
       },
     ],
   });
