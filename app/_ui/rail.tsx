@@ -25,7 +25,7 @@ const reading: readonly Entry[] = [
 ];
 
 const groundwork: readonly Entry[] = [
-  { href: '/repeatability/', screen: 'repeatability' },
+  { href: '/repeatability/', screen: 'repeatability', also: '/comparability/' },
   { href: '/import/', screen: 'import' },
 ];
 

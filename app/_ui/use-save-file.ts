@@ -10,7 +10,17 @@ import { saveBlob } from './save-blob';
 
 /** What was exported, as the list of exports words it. */
 export type ExportKind =
-  'table' | 'figure' | 'rows' | 'report' | 'person' | 'log' | 'mapping' | 'equation' | 'references' | 'invitations';
+  | 'table'
+  | 'figure'
+  | 'rows'
+  | 'report'
+  | 'person'
+  | 'log'
+  | 'mapping'
+  | 'equation'
+  | 'references'
+  | 'invitations'
+  | 'settings';
 
 interface SaveFile {
   /** A table or figure on screen. Its file's name says where values stand that the clinic corrected. */

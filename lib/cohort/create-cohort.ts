@@ -12,6 +12,8 @@ import { programRowsOf } from './program-rows';
 import { agreementsOf, comparisonOf, equationFitsOf, measuredWaysOf } from './methods';
 import { chosenEquation } from './equations-in-force';
 import { listedMeasures } from './listed-measures';
+import { comparedSettingsOf } from './compared-settings';
+import { coverageOf } from './coverage';
 import { cohortModel } from './model';
 import { createAsk } from './question';
 import { createSerial } from '../core/serial';
@@ -38,6 +40,7 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     lean: model.lean,
     listed: listedMeasures(model, summary),
     guards: (id) => model.guards(model.catalogue.measure(id)),
+    rules: model.rules,
     summary,
     precision: precisionAt,
     errorStudy: (filter, signal) => {
@@ -54,6 +57,8 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     programs: (filter, purpose, signal) => programRowsOf(ask, model, filter, purpose, signal),
     reviews: (filter, signal) => reviewsOf(ask, model, filter, signal),
     reviewCounts: (filter, signal) => reviewCountsOf(ask, model, filter, signal),
+    comparedSettings: (filter, purpose, signal) => comparedSettingsOf(ask, model, filter, purpose, signal),
+    coverage: (by, filter, signal) => coverageOf(ask, model, by, filter, signal),
     vectors: (filter, signal) => vectorsOf(ask, model, filter, signal),
     indices: (filter, signal) => indicesOf(ask, model, filter, signal),
     equationFits: (filter, signal) => equationFitsOf(ask, model, filter, signal),

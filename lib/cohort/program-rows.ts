@@ -22,6 +22,13 @@ squares AS (
   SELECT m.program, SUM((r.change - m.mean_change) * (r.change - m.mean_change)) AS sum_of_squares
   FROM means AS m JOIN change_rows AS r ON r.program = m.program AND ${TAKES_PART} GROUP BY m.program
 ),
+sharing AS (
+  SELECT r.program, COUNT(*) AS n_sharing FROM change_rows AS r
+  WHERE ${TAKES_PART} AND EXISTS (
+    SELECT 1 FROM change_rows AS q WHERE q.client_key = r.client_key AND q.program = r.program AND q.to_no = r.from_no
+      AND q.admitted = 1 AND q.guard_kind < 2)
+  GROUP BY r.program
+),
 counts AS (
   SELECT program, COUNT(*) AS n_pairs, ${[
     count('result_code = 1', 'n_up'),
@@ -48,12 +55,13 @@ enrolled AS (
 ),
 listed AS (SELECT program FROM enrolled UNION SELECT program FROM counts)
 SELECT l.program, e.n_clients, m.n_comparable, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
-  c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped
+  c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped, h.n_sharing
 FROM listed AS l
 LEFT JOIN enrolled AS e ON e.program = l.program
 LEFT JOIN counts AS c ON c.program = l.program
 LEFT JOIN means AS m ON m.program = l.program
 LEFT JOIN squares AS s ON s.program = l.program
+LEFT JOIN sharing AS h ON h.program = l.program
 ORDER BY l.program`;
 
 const programRow = (row: Row, filter: CohortFilter, purpose: Purpose): ProgramRow => {
@@ -68,6 +76,7 @@ const programRow = (row: Row, filter: CohortFilter, purpose: Purpose): ProgramRo
     nClients: n('n_clients'),
     nPairs: n('n_pairs'),
     nComparable,
+    nSharing: n('n_sharing'),
     mean,
     sd,
     interval: mean === null || sd === null ? null : (meanInterval({ n: nComparable, mean, sd }) ?? null),

@@ -1,7 +1,8 @@
 import type { Engine, Row } from '../engine/types';
 import { PURPOSES, type ComparableSetting, type CohortFilter, type Purpose } from './types/filter';
 
-const RANK_LIMIT: Readonly<Record<ComparableSetting, number>> = { strict: 1, caution: 2, all: 3 };
+/** The highest rank of a pair that takes part under a setting. */
+export const RANK_LIMIT: Readonly<Record<ComparableSetting, number>> = { strict: 1, caution: 2, all: 3 };
 
 const COLUMNS = [
   'purpose',

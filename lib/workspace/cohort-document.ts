@@ -14,6 +14,7 @@ import {
 } from './document-rows';
 import { crossCheckPart, errorStudyPart } from './error-study-part';
 import { vectorChangePart, vectorErrorPart } from './vector-change-part';
+import { comparabilityPart } from './comparability-parts';
 import type { OpenedFiles } from './open-files';
 
 export interface DocumentOptions {
@@ -86,7 +87,9 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n"error_study": [`;
   yield* arrayItems(studies());
   const checks = (await cohort?.crossChecks(filterFor(options.measures[0] ?? 'ffm'))) ?? [];
-  yield `],\n"crosscheck": ${JSON.stringify(checks.map(crossCheckPart))},\n"changes": [`;
+  const compared =
+    cohort === undefined ? null : await comparabilityPart(cohort, options.measures.map(filterFor), SUMMED);
+  yield `],\n"crosscheck": ${JSON.stringify(checks.map(crossCheckPart))},\n"comparability": ${JSON.stringify(compared)},\n"changes": [`;
   yield* arrayItems(changes());
   yield '],\n"programs": [';
   yield* arrayItems(programs());

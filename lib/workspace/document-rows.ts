@@ -137,6 +137,7 @@ export const programPart = (row: ProgramRow) => ({
   n_clients: row.nClients,
   n_pairs: row.nPairs,
   n_comparable: row.nComparable,
+  n_sharing_a_visit: row.nSharing,
   mean: row.mean,
   sd: row.sd,
   ci: row.interval,

@@ -25,6 +25,7 @@ const row = (
   nClients: 60,
   nPairs: 50,
   nComparable,
+  nSharing: 0,
   mean,
   sd: 1,
   interval,

@@ -179,6 +179,37 @@ describe('options', () => {
   });
 });
 
+describe('what may be compared', () => {
+  test('the rules in force, what each setting makes of the pairs, and how complete the record is', async () => {
+    const rules = put('rules.json', JSON.stringify({ rules: [{ id: 'fasting', grade: 'caution', limit: 3 }] }));
+    const run = await runCohort(STUDY, VISITS, '--settings', rules, '--measure', 'weight', '--today', '2026-01-02');
+    const { comparability, changes } = read(run);
+    expect(comparability?.opening_setting).toBe('strict');
+    expect(comparability?.rules.find(({ rule }) => rule === 'fasting')).toEqual({
+      rule: 'fasting',
+      grade: 'caution',
+      limit: 3,
+      default_grade: 'no',
+      default_limit: 8,
+      only_exported: false,
+      by_procedure: true,
+    });
+    const fromBaseline = (comparability?.settings ?? []).filter(({ purpose }) => purpose === 'baseline-latest');
+    expect(fromBaseline.map(({ setting, n_comparable, down }) => [setting, n_comparable, down])).toEqual([
+      ['strict', 1, 1],
+      ['caution', 3, 1],
+      ['all', 3, 1],
+    ]);
+    expect(changes.filter(({ purpose }) => purpose === 'baseline-latest')).toHaveLength(3);
+    expect(comparability?.coverage.site?.find(({ rule }) => rule === 'fasting')).toMatchObject({
+      group: 'North',
+      readings: 66,
+      met: 65,
+      not_met: 1,
+    });
+  });
+});
+
 describe('what cannot be used', () => {
   test('one unreadable file among several is named, the others are used', async () => {
     const broken = put('broken.csv', 'name;colour\nx;blue\n');

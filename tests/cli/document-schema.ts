@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { comparabilitySchema } from './comparability-schema';
 import { vectorsSchema } from './vectors-schema';
 
 const number = z.number();
@@ -154,6 +155,7 @@ export const documentSchema = z.strictObject({
       outside: z.record(z.string(), number),
     }),
   ),
+  comparability: comparabilitySchema.nullable(),
   precision: z.array(
     z.strictObject({
       measure: z.string(),
@@ -270,6 +272,7 @@ export const documentSchema = z.strictObject({
       n_clients: number,
       n_pairs: number,
       n_comparable: number,
+      n_sharing_a_visit: number,
       mean: nullable,
       sd: nullable,
       ci: interval,

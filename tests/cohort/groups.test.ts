@@ -55,6 +55,12 @@ test.each(['consecutive', 'baseline-latest'] as const)(
           const [m, sd] = [mean(changes), sampleStandardDeviation(changes)];
           const half = (tQuantile(0.975, changes.length - 1) * sd) / Math.sqrt(changes.length);
           expect([program.nPairs, program.nComparable]).toEqual([own.length, changes.length]);
+          const ends = new Set(taken.map(({ clientKey, toVisit }) => `${String(clientKey)} ${String(toVisit)}`));
+          const sharing = taken.filter(({ clientKey, fromVisit }) =>
+            ends.has(`${String(clientKey)} ${String(fromVisit)}`),
+          );
+          expect(program.nSharing).toBe(sharing.length);
+          expect(sharing.length > 0).toBe(purpose === 'consecutive');
           expectClose(program.mean ?? NaN, m, 1e-9, sd);
           expectClose(program.sd ?? NaN, sd);
           expectClose(program.interval?.[0], m - half, 1e-9, sd);

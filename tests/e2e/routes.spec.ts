@@ -17,6 +17,7 @@ const ROUTES = [
   '/vectors/',
   '/indices/',
   '/repeatability/',
+  '/comparability/',
   '/import/',
   '/methods/',
   '/methods/?entry=ffm-kyle-2001',

@@ -11,6 +11,7 @@ import { useNamedMeasure } from '../../_state/use-named-measure';
 import { useValueNames } from '../../_state/use-value-names';
 import { useSession } from '../../_state/workspace-provider';
 import { DataTable } from '../../_ui/data-table';
+import { FilterLink } from '../../_ui/filter-link';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LinkedPoints } from '../../_ui/linked-points';
 import { rowNameHandlers } from '../../_ui/row-name';
@@ -110,6 +111,9 @@ export const RepeatabilityScreen = () => {
           isMarked={(one) => one.measure === (pointed ?? filter.measure)}
         />
         <div className={styles.notes}>
+          <p className="no-print">
+            <FilterLink href="/comparability/">{messages.comparability.link}</FilterLink>
+          </p>
           <p>{words.columnsNote}</p>
           {rows.some((one) => one.provisional) ? <p>{words.provisionalNote}</p> : null}
           {tiers.includes(5) ? <p>{words.lowerLimitNote}</p> : null}

@@ -4,6 +4,7 @@ export const SECTIONS = [
   'who',
   'words',
   'programs',
+  'comparability',
   'keeping',
   'passphrase',
   'privacy',

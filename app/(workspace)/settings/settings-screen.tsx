@@ -5,6 +5,7 @@ import { useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
 import { Sentence } from '../../_ui/sentence';
 import { ClinicsSection } from './clinics-section';
+import { ComparabilitySection } from './comparability-section';
 import { ExportsSection } from './exports-section';
 import { KeepingSection } from './keeping-section';
 import { LogSection } from './log-section';
@@ -37,6 +38,7 @@ export const SettingsScreen = () => {
           <WhoSection />
           <WordsSection />
           <ProgramsSection />
+          <ComparabilitySection />
           <KeepingSection />
           <PassphraseSection />
           <PrivacySection />

@@ -125,19 +125,23 @@ export const DataState = ({ title }: { readonly title: string }) => {
           </FilterLink>
         </Line>
         <Line term={words.conditions}>
-          {shares === undefined || !summary.conditionsKnown
-            ? words.conditionsNone
-            : words.conditionShares({
-                recorded: formatters.percent(shares.recorded),
-                byProcedure: formatters.percent(shares.byProcedure),
-                unknown: formatters.percent(shares.unknown),
-                notRecorded: formatters.percent(shares.notRecorded),
-              })}
-          {settings.procedures.length > 0 ? ` ${words.byProcedureSaid}` : ''}
+          <FilterLink className={styles.link} href="/comparability/#record">
+            {shares === undefined || !summary.conditionsKnown
+              ? words.conditionsNone
+              : words.conditionShares({
+                  recorded: formatters.percent(shares.recorded),
+                  byProcedure: formatters.percent(shares.byProcedure),
+                  unknown: formatters.percent(shares.unknown),
+                  notRecorded: formatters.percent(shares.notRecorded),
+                })}
+            {settings.procedures.length > 0 ? ` ${words.byProcedureSaid}` : ''}
+          </FilterLink>
         </Line>
         <Line term={words.pairs}>
-          {words.pairsUsed({ setting: messages.filter.pairsOption[filter.comparable] })}{' '}
-          {words.pairsEach(summary.pairsBySetting)}
+          <FilterLink className={styles.link} href="/comparability/">
+            {words.pairsUsed({ setting: messages.filter.pairsOption[filter.comparable] })}{' '}
+            {words.pairsEach(summary.pairsBySetting)}
+          </FilterLink>
         </Line>
       </dl>
     </section>

@@ -1,10 +1,12 @@
 import type { Catalogue } from '../../measures/catalogue';
+import type { ComparabilityRule } from '../../measures/comparability-rule';
 import type { Equation } from '../../measures/equation';
 import type { Guards } from '../../measures/guard';
 import type { AnyMeasureId, MeasureId } from '../../measures/measure-id';
 import type { ChangeRow } from './change-row';
 import type { ClientDetail } from './client-detail';
 import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
+import type { CoverageBy, CoverageRow, SettingRow } from './comparability';
 import type { ContactLists } from './contact-lists';
 import type { CrossCheck } from './cross-check';
 import type { ErrorStudy } from './error-study';
@@ -27,6 +29,8 @@ export interface Cohort {
   readonly lean: MeasureId;
   /** What stops, holds or only notes a value under the settings. */
   readonly guards: (id: AnyMeasureId) => Guards;
+  /** The rule table in force. */
+  readonly rules: readonly ComparabilityRule[];
   readonly summary: CohortSummary;
   precision(level: Level): readonly PrecisionRow[];
   /** What the error study says of the filter's value: one answer for all people, whatever else the filter says. */
@@ -42,6 +46,10 @@ export interface Cohort {
   readonly vectorError: VectorError | null;
   /** Changes of the vector, held against the error of both its values together. */
   vectorChanges(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly VectorChangeRow[]>;
+  /** The filter's own setting aside: what each of the three makes of the value's pairs. */
+  comparedSettings(filter: CohortFilter, purpose: Purpose, signal?: AbortSignal): Promise<readonly SettingRow[]>;
+  /** How completely conditions stand beside the readings. */
+  coverage(by: CoverageBy, filter: CohortFilter, signal?: AbortSignal): Promise<readonly CoverageRow[]>;
   vectors(filter: CohortFilter, signal?: AbortSignal): Promise<VectorAnalysis>;
   indices(filter: CohortFilter, signal?: AbortSignal): Promise<readonly IndexPoint[]>;
   /** For each equation in force: the share of visits inside the group it was made for. */

@@ -10,6 +10,8 @@ export interface ProgramRow {
   readonly nPairs: number;
   /** Pairs whose change enters the mean. */
   readonly nComparable: number;
+  /** Of these, pairs that begin with the visit at which another of them ends: the interval treats them as independent. */
+  readonly nSharing: number;
   readonly mean: number | null;
   readonly sd: number | null;
   readonly interval: readonly [number, number] | null;

@@ -5,6 +5,7 @@ import { clientOwn } from './en/client-own';
 import { clientPages } from './en/client-pages';
 import { clientVector } from './en/client-vector';
 import { clients } from './en/clients';
+import { comparability } from './en/comparability';
 import { contact } from './en/contact';
 import { devices } from './en/devices';
 import { errorStudy } from './en/error-study';
@@ -69,6 +70,7 @@ export const en = (f: Formatters) => ({
   methods: methods(f),
   methodsEntries: methodsEntries(f),
   methodsOwn: methodsOwn(f),
+  comparability: comparability(f),
   figures: figures(f),
 });
 
