@@ -3,7 +3,7 @@ import type { CohortFilter, Purpose } from '../../lib/cohort/types/filter';
 import type { Engine, Row } from '../../lib/engine/types';
 import type { MeasureId } from '../../lib/measures/measure-id';
 
-const PURPOSES: readonly Purpose[] = ['baseline-latest', 'consecutive', 'baseline-review'];
+export const PURPOSES: readonly Purpose[] = ['baseline-latest', 'consecutive', 'baseline-review'];
 
 /** The tables of the pipeline, each with the columns that order it. */
 export const TABLES: Readonly<Record<string, string>> = {
