@@ -9,8 +9,8 @@ export default defineConfig({
     // Files share the modules of their worker: importing them anew for every file took a fifth of the time.
     isolate: false,
     maxWorkers: 2,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 120_000,
+    hookTimeout: 240_000,
     allowOnly: false,
     passWithNoTests: false,
     coverage: { provider: 'v8', include: ['lib/**/*.ts'], reporter: ['text-summary'] },
