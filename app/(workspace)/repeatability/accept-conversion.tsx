@@ -3,19 +3,20 @@
 import type { DeviceConversion } from '../../../lib/cohort/settings-parts/device-settings';
 import type { CrossCheck } from '../../../lib/cohort/types/cross-check';
 import type { IsoDate } from '../../../lib/core/iso-date';
-import { useFormatters, useMessages, usePreferences } from '../../_state/language-provider';
+import { useFormatters, useMessages } from '../../_state/language-provider';
 import { localToday } from '../../_state/local-today';
 import { useActing } from '../../_state/use-acting';
 import { useSession } from '../../_state/workspace-provider';
 import { ActNote } from '../../_ui/act-note';
 import { biasOf } from './cross-check-view';
 import styles from './repeatability-screen.module.css';
+import { useSignature } from './use-signature';
 
 /** Accepts a cross-check with date and initials, or takes it back. */
 export const AcceptConversion = ({ check }: { readonly check: CrossCheck }) => {
   const words = useMessages().devices.crossCheck;
   const f = useFormatters();
-  const { preferences } = usePreferences();
+  const { initials, field } = useSignature();
   const { settings, keeping } = useSession();
   const acting = useActing();
   const { conversions } = settings.devices;
@@ -59,11 +60,12 @@ export const AcceptConversion = ({ check }: { readonly check: CrossCheck }) => {
       {accepted === null && enough && r !== undefined && xc !== undefined && weight !== undefined ? (
         <>
           <p className="quiet small">{words.acceptNote}</p>
+          {field}
           <button
             type="button"
             className="button"
+            disabled={initials === ''}
             onClick={() => {
-              const { initials } = preferences;
               save([...conversions, { first, second, on: localToday(), initials, people, r, xc, weight }]);
             }}
           >

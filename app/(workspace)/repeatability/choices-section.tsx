@@ -4,7 +4,7 @@ import type { Settings } from '../../../lib/cohort/settings';
 import type { ErrorStudy } from '../../../lib/cohort/types/error-study';
 import type { IsoDate } from '../../../lib/core/iso-date';
 import type { Measure } from '../../../lib/measures/measure';
-import { useFormatters, useMessages, usePreferences } from '../../_state/language-provider';
+import { useFormatters, useMessages } from '../../_state/language-provider';
 import { localToday } from '../../_state/local-today';
 import { useActing } from '../../_state/use-acting';
 import { useFilter } from '../../_state/use-filter';
@@ -14,6 +14,7 @@ import { AnchoredSection } from '../../_ui/anchored-section';
 import { Check } from '../../_ui/check';
 import { SegmentedChoice } from '../../_ui/segmented-choice';
 import styles from './repeatability-screen.module.css';
+import { useSignature } from './use-signature';
 
 type Factor = 'conventional' | 'always' | 'cautious';
 
@@ -36,7 +37,7 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
   const words = useMessages().errorStudy.choices;
   const { readerOnly } = useMessages().settings;
   const f = useFormatters();
-  const { preferences } = usePreferences();
+  const { initials, field } = useSignature();
   const { settings, keeping } = useSession();
   const { measure: id } = useFilter().filter;
   const acting = useActing();
@@ -109,23 +110,27 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
           </>
         )}
         {accepted === undefined && test?.suggested === true && sdNow !== null ? (
-          <button
-            type="button"
-            className="button"
-            onClick={() => {
-              saveLogForm([
-                ...logForm,
-                {
-                  measure: id,
-                  on: localToday(),
-                  initials: preferences.initials,
-                  sdOfLogs: sdNow,
-                },
-              ]);
-            }}
-          >
-            {words.logAccept}
-          </button>
+          <>
+            {field}
+            <button
+              type="button"
+              className="button"
+              disabled={initials === ''}
+              onClick={() => {
+                saveLogForm([
+                  ...logForm,
+                  {
+                    measure: id,
+                    on: localToday(),
+                    initials,
+                    sdOfLogs: sdNow,
+                  },
+                ]);
+              }}
+            >
+              {words.logAccept}
+            </button>
+          </>
         ) : null}
         {cv === null ? null : <p className="quiet small">{words.cv({ percent: words.percent(cv) })}</p>}
       </fieldset>

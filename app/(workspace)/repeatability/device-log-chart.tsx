@@ -6,20 +6,21 @@ import { describeControlChart, tableControlChart } from '../../../lib/figures/co
 import { drawControlChart } from '../../../lib/figures/control-chart/draw';
 import { buildControlChart } from '../../../lib/figures/control-chart/spec';
 import type { LogChart } from '../../../lib/workspace/study-tools';
-import { useFormatters, useMessages, usePreferences } from '../../_state/language-provider';
+import { useFormatters, useMessages } from '../../_state/language-provider';
 import { ActNote } from '../../_ui/act-note';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LabelledInput } from '../../_ui/labelled-input';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { logFigure } from './device-log-figure';
 import styles from './repeatability-screen.module.css';
+import { useSignature } from './use-signature';
 import { useDeviceSettings } from './use-device-settings';
 
 /** Marks a step on a device, or takes one back. */
 const Steps = ({ chart }: { readonly chart: LogChart }) => {
   const words = useMessages().devices.log;
   const f = useFormatters();
-  const { preferences } = usePreferences();
+  const { initials, field } = useSignature();
   const { devices, acting, writer, save } = useDeviceSettings();
   const [on, setOn] = useState('');
   const [reason, setReason] = useState('');
@@ -44,14 +45,15 @@ const Steps = ({ chart }: { readonly chart: LogChart }) => {
       <div className={styles.plan}>
         <LabelledInput label={words.date} type="date" value={on} onChange={setOn} />
         <LabelledInput label={words.stepReason} type="text" value={reason} onChange={setReason} />
+        {field}
       </div>
       <button
         type="button"
         className="button"
-        disabled={!writer || acting.busy || day === undefined}
+        disabled={!writer || acting.busy || day === undefined || initials === ''}
         onClick={() => {
           if (day === undefined) return;
-          const step = { device: chart.device, on: day, reason: reason.trim(), initials: preferences.initials };
+          const step = { device: chart.device, on: day, reason: reason.trim(), initials };
           void save({ steps: [...devices.steps, step] }, words.stepSaid);
         }}
       >

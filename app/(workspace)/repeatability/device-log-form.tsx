@@ -2,13 +2,14 @@
 
 import { useState, type FormEvent } from 'react';
 import type { DeviceLogEntry } from '../../../lib/cohort/settings-parts/device-settings';
-import { useMessages, usePreferences } from '../../_state/language-provider';
+import { useMessages } from '../../_state/language-provider';
 import { localToday } from '../../_state/local-today';
 import { ActNote } from '../../_ui/act-note';
 import { LabelledInput } from '../../_ui/labelled-input';
 import { LabelledSelect } from '../../_ui/labelled-select';
 import { studyTools } from '../../../lib/workspace/study-tools';
 import styles from './repeatability-screen.module.css';
+import { useSignature } from './use-signature';
 import { useDeviceSettings } from './use-device-settings';
 
 const KINDS = ['phantom', 'volunteer'] as const;
@@ -16,7 +17,7 @@ const KINDS = ['phantom', 'volunteer'] as const;
 /** Enters one measurement into the device log, or takes the last one of a device away. */
 export const DeviceLogForm = () => {
   const words = useMessages().devices.log;
-  const { preferences } = usePreferences();
+  const { initials, field } = useSignature();
   const { devices, acting, writer, save } = useDeviceSettings();
   const [device, setDevice] = useState('');
   const [kind, setKind] = useState<DeviceLogEntry['kind']>('phantom');
@@ -26,7 +27,7 @@ export const DeviceLogForm = () => {
   const last = devices.log.findLast((entry) => entry.device === device.trim());
   const submit = (event: FormEvent): void => {
     event.preventDefault();
-    const entry = studyTools.readLogEntry({ device, on, r, xc }, kind, preferences.initials);
+    const entry = studyTools.readLogEntry({ device, on, r, xc }, kind, initials);
     if (entry === undefined) {
       acting.say(words.wrong);
       return;
@@ -51,6 +52,7 @@ export const DeviceLogForm = () => {
           <LabelledInput label={words.date} type="date" value={on} onChange={setOn} />
           <LabelledInput label={words.r} type="text" inputMode="decimal" value={r} onChange={setR} />
           <LabelledInput label={words.xc} type="text" inputMode="decimal" value={xc} onChange={setXc} />
+          {field}
         </div>
         <div className="row">
           <button type="submit" className="button">

@@ -1,0 +1,28 @@
+import { test } from '@playwright/test';
+import { signAs } from './support/settings-steps';
+import { expect, openScreen } from './support/open-screen';
+
+test.describe.configure({ timeout: 180_000 });
+
+test('a cross-check is accepted with initials, and the device log draws what was entered', async ({ page }) => {
+  await openScreen(page, '/repeatability/');
+  const check = page.getByRole('region', { name: 'Unit Q minus Unit H' });
+  await expect(check).toContainText('32 people on both devices');
+  const accept = check.getByRole('button', { name: 'Accept: compare with conversion' });
+  await expect(accept).toBeDisabled();
+  await check.getByLabel('Your initials').fill('AB');
+  await accept.click();
+  await signAs(page, 'AB');
+  await expect(check).toContainText(/Accepted on .* by AB, from 32 people/);
+
+  const log = page.getByRole('region', { name: 'Device log' });
+  await log.getByLabel('Device', { exact: true }).fill('Unit Q');
+  for (const r of ['400.1', '400.3']) {
+    await log.getByLabel('R (Ω)').fill(r);
+    await log.getByRole('button', { name: 'Enter' }).click();
+    await expect(log.getByText('Entered.')).toBeVisible();
+    await expect(log.getByLabel('R (Ω)')).toHaveValue('');
+  }
+  await expect(log.getByRole('heading', { name: 'Unit Q, test body: does it still measure the same?' })).toBeVisible();
+  await expect(log).toContainText('All readings lie inside the limits.');
+});
