@@ -53,7 +53,7 @@ export const settingsPrograms = (f: Formatters) => ({
     open: 'open',
     entered: 'entered here',
     ahead: 'entered here; it counts once the visits reach its start',
-    end: 'End it',
+    end: 'End',
     endOf: (p: { program: string }) => `End ${p.program}`,
     endDate: 'Ended on',
     reason: 'Reason',
