@@ -15,7 +15,7 @@ const D2 = 1.128;
  * Limits of an individuals control chart from the mean moving range of two: x̄ ± 3·MR̄/1.128.
  *
  * @param readings in the order of time, in one unit. @returns undefined for fewer than two.
- * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 (individuals control charts); ISO 7870-2 has the same.
+ * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 (individuals control charts).
  */
 export const individualsLimits = (readings: readonly number[]): IndividualsLimits | undefined => {
   const n = readings.length;

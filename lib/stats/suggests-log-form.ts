@@ -33,8 +33,8 @@ const pooledSd = (people: readonly Replicates[]): number => {
  * the upper half of the means to that in the lower half (the middle one of an odd number belongs to neither).
  *
  * @returns undefined where τ is not defined.
- * Source: Bland JM, Altman DG. Stat Methods Med Res 1999;8:135–160 for the plot and its rank test; the limits are this
- * project's, chosen so that 20 values of constant error seldom suggest it.
+ * Source: τ-b with its normal approximation as R's cor.test(method = "kendall", exact = FALSE) gives it. Which p, df and
+ * ratio suggest a log form is this project's decision, no source.
  */
 export const suggestsLogForm = (people: readonly Replicates[]): LogFormTest | undefined => {
   const kendall = kendallTauB(

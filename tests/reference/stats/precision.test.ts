@@ -124,6 +124,11 @@ describe('the rank test of error against size', () => {
     expectPrinted(c4(3), 0.8862269255, 10);
     expectPrinted(c4(4), 0.9213177319, 10);
   });
+
+  it('has the factor for five values that the SAS/QC User’s Guide prints, and its limit (4k − 4)/(4k − 3) for many', () => {
+    expectPrinted(c4(5), 0.939985603, 9);
+    expectPrinted(c4(1000), 3996 / 3997, 6);
+  });
 });
 
 describe('the log form of the error of peak flow', () => {
