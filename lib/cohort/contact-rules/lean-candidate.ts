@@ -29,14 +29,7 @@ const lscFor = (
   from: number | null,
 ): number | null => {
   const found = precision.find((entry) => entry.measure === measure);
-  if (
-    found === undefined ||
-    found.form === 'log' ||
-    found.factor === null ||
-    found.twoBetween === null ||
-    found.within === null
-  )
-    return null;
+  if (found === undefined || found.factor === null || found.twoBetween === null || found.within === null) return null;
   if (found.perHeight === true) return null;
   const root = found.factor * Math.sqrt(found.twoBetween + found.within * (1 / k1 + 1 / k2));
   if (found.form === 'sd') return root;

@@ -30,8 +30,6 @@ export const thresholdsOf = (
   const row = precision.find((entry) => entry.measure === measure);
   if (row === undefined || row.perHeight === true || row.tier >= NO_RESULT_TIER) return undefined;
   const { factor, twoBetween, within } = row;
-  // A relative error has no variance in the value's unit: its own rule of change is the one that judges it.
-  if (row.form === 'log') return undefined;
   if (factor === null || twoBetween === null || within === null) return undefined;
   const df = row.outsideDf ?? row.dfBetween;
   const scale = (at: number): number => (row.form === 'log' ? at * at : 1);
