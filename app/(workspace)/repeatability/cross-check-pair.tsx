@@ -25,8 +25,11 @@ const Chart = ({ check, measure }: { readonly check: CrossCheck; readonly measur
   const { first, second } = check;
   const value = check.values.find((one) => one.measure === measure) ?? check.values[0];
   const spec = useMemo(
-    () => (value === undefined ? undefined : buildAgreement(crossCheckFigure(value, words, formatters), context)),
-    [value, words, formatters, context],
+    () =>
+      value === undefined
+        ? undefined
+        : buildAgreement(crossCheckFigure(value, { first, second }, words, formatters), context),
+    [value, first, second, words, formatters, context],
   );
   if (spec === undefined || value === undefined) return null;
   return (
@@ -68,7 +71,7 @@ export const CrossCheckPair = ({ check }: { readonly check: CrossCheck }) => {
         ))}
       </ul>
       <AcceptConversion check={check} />
-      <div className="no-print">
+      <div className={`no-print ${styles.plan ?? ''}`}>
         <LabelledSelect
           label={words.choose}
           value={measure}

@@ -29,11 +29,16 @@ export const crossCheckSentence = (
 };
 
 /** The figure of one value: second device minus first against the mean of both. */
-export const crossCheckFigure = (value: CrossCheckValue, words: Words, f: Formatters): AgreementData => ({
+export const crossCheckFigure = (
+  value: CrossCheckValue,
+  devices: Pick<CrossCheck, 'first' | 'second'>,
+  words: Words,
+  f: Formatters,
+): AgreementData => ({
   unit: MEASURE_FACTS[value.measure].unit,
   digits: MEASURE_FACTS[value.measure].decimals + 1,
   meanTitle: words.meanTitle,
-  differenceTitle: words.differenceTitle,
+  differenceTitle: words.pair(devices),
   points: value.points.map(({ clientKey, client, date, first, second }) => ({
     key: String(clientKey),
     label: `${client}, ${f.dateShort(date)}`,

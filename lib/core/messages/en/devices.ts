@@ -10,13 +10,12 @@ const crossCheck = (f: Formatters) => ({
     `${f.plural(p.n, '# person', '# people')} on both devices; ${f.plural(p.leftOut, '# was', '# were')} left out as not comparable apart from the device.`,
   notEnough: 'Not enough: a conversion needs 30 people on both devices.',
   bias: (p: { value: string; bias: string; low: string; high: string; lower: string; upper: string; n: number }) =>
-    `${p.value}: ${p.bias} on average (95 % interval ${p.low} to ${p.high}); for about 95 of 100 people between ${p.lower} and ${p.upper} (n = ${f.number(p.n)}).`,
+    `${p.value}: ${p.bias} on average (95 % interval ${p.low} to ${p.high}); for about 95 of 100 people between ${p.lower} and ${p.upper} (n\u00A0=\u00A0${f.number(p.n)}).`,
   figureTitle: (p: { value: string; first: string; second: string }) =>
     `${p.value}: ${p.second} minus ${p.first}, against the mean of both`,
   figureSubtitle: (p: { n: number }) => `n = ${f.number(p.n)}. Lines: mean difference and limits of agreement.`,
   figureCaption: 'Limits of agreement after Bland and Altman (Stat Methods Med Res 1999;8:135–160).',
   meanTitle: 'Mean of both devices',
-  differenceTitle: 'Second minus first',
   off: 'Off: pairs across these devices cannot be compared.',
   accept: 'Accept: compare with conversion',
   takeBack: 'Take back: do not compare across these devices',

@@ -41,7 +41,7 @@ const choices = (f: Formatters) => ({
     'z from 30 degrees of freedom is the convention of the field. t allows for an estimated error. Cautious takes the one-sided 95 % upper limit of PE: thresholds grow, and fewer unchanged people are called changed.',
   routine: 'Routine visits within a week count as pairs between days too',
   routineNote:
-    'Visits that were repeated because a value looked odd make the error too large, and true change does too; a study is better.',
+    'Visits that were repeated because a value looked odd make the error too large, and so does a change of the person in between; a study is better.',
   saved: 'Saved. Every result is computed anew.',
   logTitle: (p: { value: string }) => `Does the error of ${p.value} grow with its size?`,
   logTest: (p: { tau: string; z: string; p: string; ratio: string }) =>
