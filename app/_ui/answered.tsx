@@ -7,18 +7,20 @@ import { Failing, Loading } from './states';
 
 interface AnsweredProps<T> {
   readonly query: CohortQuery<T>;
+  /** Whether it is a part below a screen's own heading. */
+  readonly part?: boolean;
   readonly children: (value: T) => ReactNode;
 }
 
-/** A screen once its answer is there; the answer before stays while the next is awaited. */
-export const Answered = <T,>({ query, children }: AnsweredProps<T>) => {
+/** A screen, or a part of one, once its answer is there; the answer before stays while the next is awaited. */
+export const Answered = <T,>({ query, part = false, children }: AnsweredProps<T>) => {
   switch (query.kind) {
     case 'failed':
-      return <Failing heading error={query.error} onRetry={query.retry} />;
+      return <Failing heading={!part} error={query.error} onRetry={query.retry} />;
     case 'ready':
       return <div aria-busy={false}>{children(query.value)}</div>;
     case 'loading':
-      if (query.previous === undefined) return <Loading heading onCancel={query.cancel} />;
+      if (query.previous === undefined) return <Loading heading={!part} onCancel={query.cancel} />;
       return (
         <div aria-busy className={styles.awaiting}>
           {children(query.previous)}

@@ -36,7 +36,7 @@ export const CoverageSection = () => {
   const groupName = (group: string | null): string => group ?? words.noGroup[by];
   return (
     <AnchoredSection id="record" title={words.title} lead={words.lead} className="sheet">
-      <Answered query={query}>
+      <Answered part query={query}>
         {(rows) => {
           const whole = overGroups(rows);
           const [first] = whole;

@@ -24,7 +24,7 @@ export const EveryValue = ({ purpose }: { readonly purpose: Purpose }) => {
     },
   );
   return (
-    <Answered query={query}>
+    <Answered part query={query}>
       {(rows) => (
         <CountTable
           caption={words.everyValue}
