@@ -53,14 +53,14 @@ const fillThresholds = async (engine: Engine, rows: ReadonlyMap<Level, readonly 
       row.twoBetween,
       row.within,
       row.factor,
-      row.perHeight === true ? 1 : 0,
-      row.perHeight === true && row.sw !== null ? 2 * row.sw ** 2 : 0,
+      row.atOwnValues === true ? 1 : 0,
+      row.atOwnValues === true && row.sw !== null ? 2 * row.sw ** 2 : 0,
       row.form === 'log' ? 1 : 0,
     ]),
   );
   await engine.insert(
     'thresholds',
-    ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor', 'per_height', 'least', 'is_log'],
+    ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor', 'at_own_values', 'least', 'is_log'],
     values,
   );
 };

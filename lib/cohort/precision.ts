@@ -7,7 +7,7 @@ import { precisionTier, type PrecisionTier } from '../stats/precision-tier';
 import { thresholdFactor, type ThresholdConvention } from '../stats/threshold-factor';
 import { varianceComponents, type PrecisionSums, type VarianceComponents } from '../stats/variance-components';
 import { varianceNotBelowRepositioning } from '../stats/variance-not-below-repositioning';
-import { PUBLISHED_ERROR, PUBLISHED_FOR } from './published-error';
+import { PUBLISHED_ERROR, publishedFor, publishedGradient } from './published-error';
 import type { Settings } from './settings';
 import type { Level } from './types/filter';
 import type { NoThreshold, PrecisionRow } from './types/precision-row';
@@ -108,7 +108,7 @@ const formRow = (
     betweenClients: numberAt(input.between, `people_${id}`),
     withinDf: sums.dfWithin,
     ...(entered === undefined ? {} : { entered: { df: entered.df } }),
-    ...(settings.errorSource.kind === 'published' && form === 'sd' && PUBLISHED_FOR.has(id)
+    ...(settings.errorSource.kind === 'published' && form === 'sd' && publishedFor(measure)
       ? { published: { df: PUBLISHED_ERROR.df } }
       : {}),
     ownStudyOnly: settings.errorSource.kind === 'none',
@@ -142,9 +142,9 @@ const formRow = (
   const variance = twoBetween + 2 * within;
   const provisionalOfOneGroup = chosen.tier === 1 && chosen.provisional;
   const factor = thresholdFactor(level / 100, chosen.df, conventionOf(settings, provisionalOfOneGroup));
-  if (chosen.tier === 4 && PUBLISHED_FOR.get(id) === 1) {
+  if (chosen.tier === 4 && publishedGradient(measure) !== undefined) {
     const unsaid = { pe: null, peInterval: null, lsc: null, lscInterval: null };
-    const published = { factor, twoBetween: 2 * PUBLISHED_ERROR.sd ** 2, within: 0, perHeight: true as const };
+    const published = { factor, twoBetween: 2 * PUBLISHED_ERROR.sd ** 2, within: 0, atOwnValues: true as const };
     return { ...base, ...unsaid, ...published, changedPer100: changedPer100(factor, chosen.df), provisional: true };
   }
   const pe = Math.sqrt(variance / 2);

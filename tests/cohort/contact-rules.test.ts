@@ -75,7 +75,7 @@ describe('the threshold behind the rules', () => {
   test('is none where the error is repositioning alone, absent, or hangs on the height', () => {
     expect(thresholdsOf([precisionRow('ffm', { tier: 5 })], 'ffm', false)).toBeUndefined();
     expect(thresholdsOf([precisionRow('ffm', { factor: null })], 'ffm', false)).toBeUndefined();
-    expect(thresholdsOf([precisionRow('ffmi', { perHeight: true })], 'ffmi', false)).toBeUndefined();
+    expect(thresholdsOf([precisionRow('ffmi', { atOwnValues: true })], 'ffmi', false)).toBeUndefined();
     expect(thresholdsOf([], 'ffm', false)).toBeUndefined();
   });
 

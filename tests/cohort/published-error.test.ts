@@ -50,18 +50,45 @@ describe('the published between-day error', () => {
 
   test('holds per height at the client’s own height', async () => {
     const row = precisionOf(cohort, 'r_h');
-    expect(row).toMatchObject({ tier: 4, perHeight: true, pe: null, lsc: null, provisional: true });
+    expect(row).toMatchObject({ tier: 4, atOwnValues: true, pe: null, lsc: null, provisional: true });
     const [within, beyond] = [await latestOf(cohort, 'within', 'r_h'), await latestOf(cohort, 'beyond', 'r_h')];
     expect(within.lsc).toBeCloseTo(LSC / 1.6, 9);
     expect([within.result, beyond.result]).toEqual(['within', 'up']);
   });
 
-  test('says nothing of any other value, and why', async () => {
-    const others = DEFAULT_CATALOGUE.measures.map(({ id }) => id).filter((id) => !['r', 'z', 'r_h'].includes(id));
-    expect(others.map((id) => [precisionOf(cohort, id).tier, precisionOf(cohort, id).why])).toEqual(
-      others.map(() => [6, 'not-published']),
+  test('is carried over to what equations make of the impedance, and says nothing of any other value, and why', async () => {
+    const tiers = (tier: number) =>
+      DEFAULT_CATALOGUE.measures.map(({ id }) => id).filter((id) => precisionOf(cohort, id).tier === tier);
+    expect(new Set(tiers(4))).toEqual(
+      new Set(['r', 'z', 'r_h', 'h2_r', 'ffm', 'fm', 'fat_percent', 'ffmi', 'fmi', 'smm', 'smi']),
     );
-    expect((await latestOf(cohort, 'beyond', 'ffm')).result).toBe('no-threshold');
+    expect(tiers(6)).toContain('phase_angle');
+    for (const id of tiers(6)) expect(precisionOf(cohort, id).why, id).toBe('not-published');
+    expect((await latestOf(cohort, 'beyond', 'weight')).result).toBe('no-threshold');
+  });
+
+  // By hand from the delta method: PE = 0.518·H²/R²·14 Ω, LSC(1,1) = z·√2·PE. Weight and reactance as they are.
+  test.each([
+    ['M', 178, 480, 0.997275903, 2.764256975],
+    ['F', 165, 580, 0.586907551, 1.626794838],
+  ] as const)('of fat-free mass for a client (%s, %i cm, %i Ω) is %d kg', async (sex, height, resistance, pe, lsc) => {
+    const seen = (name: string, at: string) => {
+      const cells = { sex, height_cm: height.toFixed(1) };
+      return [
+        reading(name, '2025-01-06', { ...cells, r_ohm: String(resistance) }),
+        reading(name, '2025-06-06', { ...cells, r_ohm: at }),
+      ];
+    };
+    const rows = [...seen('same', String(resistance)), ...seen('other', String(resistance + 60))];
+    const open = await cohortOf(engine, rows, errorSource('published'));
+    const same = await latestOf(open, 'same', 'ffm');
+    expect((same.lsc ?? NaN) / (Z * Math.SQRT2)).toBeCloseTo(pe, 9);
+    expect(same.lsc).toBeCloseTo(lsc, 9);
+    expect(same).toMatchObject({ result: 'within', tier: 4 });
+    // At two resistances each end has an error of its own.
+    const gradient = (at: number): number => (0.518 * height ** 2) / at ** 2;
+    const root = Math.hypot(gradient(resistance), gradient(resistance + 60));
+    expect((await latestOf(open, 'other', 'ffm')).lsc).toBeCloseTo(Z * 14 * root, 9);
   });
 });
 

@@ -143,7 +143,7 @@ describe('the methods paragraph', () => {
         ownRow('weight', { tier: 2, provisional: true, dfBetween: 12, clients: 11, factor: 2.18 }),
         ownRow('ffm', { tier: 3, outsideDf: 25 }),
         ownRow('r', { tier: 4, outsideDf: 36, provisional: true, clients: 12 }),
-        ownRow('r_h', { tier: 4, outsideDf: 36, perHeight: true, lsc: null, pe: null, lscInterval: null }),
+        ownRow('r_h', { tier: 4, outsideDf: 36, atOwnValues: true, lsc: null, pe: null, lscInterval: null }),
         ownRow('smm', { tier: 5, within: 0 }),
         ownRow('waist', { tier: 6, factor: null, pe: null, lsc: null, lscInterval: null, why: 'not-measured' }),
       ],
@@ -156,7 +156,9 @@ describe('the methods paragraph', () => {
     expect(text).toMatch(
       /not this clinic’s own \[\d+\], SD 14\u00A0Ω \(12 people, 36 degrees of freedom\), provisional: resistance/u,
     );
-    expect(text).toContain('resistance per height, the impedance’s threshold divided by each person’s height');
+    expect(text).toContain(
+      'resistance per height, the impedance’s threshold carried over to it at each person’s own values (resistance only)',
+    );
     expect(text).toMatch(
       /a lower limit, so no change was called more than error: skeletal muscle mass, LSC [^;]*90 degrees of freedom/u,
     );

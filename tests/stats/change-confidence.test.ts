@@ -69,6 +69,13 @@ describe('a change beside those of other people', () => {
     expectPrinted((guess?.below ?? 0) + (guess?.above ?? 0), 1, 12);
   });
 
+  it('is less sure than error alone: at the threshold, where true changes spread as much as error, 92 % and not 97.5 %', () => {
+    const threshold = 1.959963984540054;
+    expectPrinted(confidenceFromError(-threshold, 1, 1e9), 0.975, 6);
+    // R 4.2.2: pnorm(1.959963984540054 / sqrt(2)).
+    expectPrinted(shrunkenChange(-threshold, 1, { n: 40, mean: 0, variance: 1 })?.below, 0.917111864, 9);
+  });
+
   it('says nothing about one person where error explains all the spread', () => {
     const prior = changePrior([{ n: 40, mean: 0.1, sumSquares: 10, variance: 1 }]);
     expect(prior).toMatchObject({ variance: 0 });

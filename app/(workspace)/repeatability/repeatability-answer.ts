@@ -13,7 +13,7 @@ export const repeatabilityAnswer = (
   f: Formatters,
 ): string => {
   const value = measure.name;
-  if (row?.perHeight === true) return words.atOwnHeight({ value });
+  if (row?.atOwnValues === true) return words.atOwnValues({ value });
   if (row === undefined || row.tier === 6 || row.lsc === null) return words.noThreshold({ value });
   if (row.form === 'log') {
     const factor = (power: number): string => f.number(Math.exp(power), 3);

@@ -30,11 +30,14 @@ const lscFor = (
 ): number | null => {
   const found = precision.find((entry) => entry.measure === measure);
   if (found === undefined || found.factor === null || found.twoBetween === null || found.within === null) return null;
-  if (found.perHeight === true) return null;
+  if (found.atOwnValues === true) return null;
   const root = found.factor * Math.sqrt(found.twoBetween + found.within * (1 / k1 + 1 / k2));
   if (found.form === 'sd') return root;
   return from === null ? null : from * -Math.expm1(-root);
 };
+
+const isAtOwnValues = (precision: readonly PrecisionRow[], measure: string): boolean =>
+  precision.some((entry) => entry.measure === measure && entry.atOwnValues === true);
 
 /** The last values of each client, by key. */
 export const stripsByClient = (rows: readonly Row[], rankLimit: number): ReadonlyMap<number, readonly StripPoint[]> => {
@@ -66,7 +69,12 @@ const confirmed = (row: Row, change: ChangeRow, context: ContactContext): boolea
     numberIn(row, 'before_per_kg') * numberIn(row, 'before_weight_change') -
     numberIn(row, 'before_over_time');
   const readings = [change.kFrom, numberIn(row, 'before_k')] as const;
-  return fallsBeyond(excess, lscFor(context.precision, context.model.lean, readings, change.valueFrom));
+  const { lean } = context.model;
+  // An error that is carried over at each client's own values is the same for both visits: the threshold of the change itself.
+  const lsc = isAtOwnValues(context.precision, lean)
+    ? change.lsc
+    : lscFor(context.precision, lean, readings, change.valueFrom);
+  return fallsBeyond(excess, lsc);
 };
 
 const part = (row: Row, name: string, lsc: number | null): { change: number; lsc: number | null } | null =>

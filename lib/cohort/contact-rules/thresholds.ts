@@ -21,14 +21,14 @@ export interface Thresholds {
   readonly tier: PrecisionRow['tier'];
 }
 
-/** The thresholds of a value at the level of these rows; undefined without a result or where they hang on the client's height. */
+/** The thresholds of a value at the level of these rows; undefined without a result or where they hang on the client's own values. */
 export const thresholdsOf = (
   precision: readonly PrecisionRow[],
   measure: AnyMeasureId,
   alwaysT: boolean,
 ): Thresholds | undefined => {
   const row = precision.find((entry) => entry.measure === measure);
-  if (row === undefined || row.perHeight === true || row.tier >= NO_RESULT_TIER) return undefined;
+  if (row === undefined || row.atOwnValues === true || row.tier >= NO_RESULT_TIER) return undefined;
   const { factor, twoBetween, within } = row;
   if (factor === null || twoBetween === null || within === null) return undefined;
   const df = row.outsideDf ?? row.dfBetween;

@@ -1,12 +1,14 @@
 import { doubleLiteral } from '../../measures/compile-sql';
 import { guardBit, guardMask } from '../../measures/guard';
 import type { Measure } from '../../measures/measure';
+import type { AnyMeasureId } from '../../measures/measure-id';
 import type { CohortModel } from '../model';
 import { isExported } from '../is-exported';
 import { changeTerms, TERM_PARTS } from './change-terms-sql';
 import { outsideConditions } from './outside-equation-sql';
 import { joinLater } from './converted-sql';
 import { WITH_DEVICE } from './pairs-sql';
+import { gradientColumn } from './gradient-column';
 import { reciprocal } from './reciprocal';
 
 const when = (condition: string, bit: number): string => `(CASE WHEN ${condition} THEN ${String(bit)} ELSE 0 END)`;
@@ -43,9 +45,14 @@ export const beyond = (from: string, to: string, lsc: string): string =>
 /** From this tier on there is no result: own repositioning alone, or nothing. */
 const LOWER_LIMIT_TIER = 5;
 
-/** A published error per height holds at the client's own height, and never gives less than own repositioning (`least`). */
-const betweenOf = (t: string): string => `(CASE WHEN ${t}.per_height = 1
-    THEN GREATEST(${t}.least, ${t}.two_between * 10000E0 / NULLIF(a.height_cm * a.height_cm, 0)) ELSE ${t}.two_between END)`;
+/** A published error of the impedance holds at both visits' own values, and never gives less than own repositioning (`least`). */
+const betweenOf = (t: string, id: AnyMeasureId, { publishedGradients }: CohortModel): string => {
+  if (!publishedGradients.has(id)) return `${t}.two_between`;
+  const [from, to] = [`a.${gradientColumn(id)}`, `b.${gradientColumn(id)}`];
+  return `(CASE WHEN ${t}.at_own_values = 1 AND ${from} IS NOT NULL AND ${to} IS NOT NULL
+    THEN GREATEST(${t}.least, ${t}.two_between / 2E0 * (${from} * ${from} + ${to} * ${to}))
+    WHEN ${t}.at_own_values = 0 THEN ${t}.two_between END)`;
+};
 
 /** What the conversion of the later value adds to the variance of a change. */
 const conversionOf = (id: string, { conversionTargets }: CohortModel): string =>
@@ -54,8 +61,8 @@ const conversionOf = (id: string, { conversionTargets }: CohortModel): string =>
     : ` + COALESCE((SELECT MAX(x.variance) FROM conversion_errors AS x
     WHERE x.measure = '${id}' AND x.target_no = p.target_no AND x.device = b.device), 0E0)`;
 
-const rootOfVariance = (threshold: string, basis: string, id: string, model: CohortModel): string =>
-  `${threshold}.factor * SQRT(${betweenOf(threshold)} + ${threshold}.within_variance * (${reciprocal(`a.${basis}`)} + ${reciprocal(`b.${basis}`)})${conversionOf(id, model)})`;
+const rootOfVariance = (threshold: string, basis: string, id: AnyMeasureId, model: CohortModel): string =>
+  `${threshold}.factor * SQRT(${betweenOf(threshold, id, model)} + ${threshold}.within_variance * (${reciprocal(`a.${basis}`)} + ${reciprocal(`b.${basis}`)})${conversionOf(id, model)})`;
 
 /**
  * The threshold of a value's change in its own unit. In the log form L = f·√V is a threshold of ln(x₂/x₁), which is
@@ -63,7 +70,7 @@ const rootOfVariance = (threshold: string, basis: string, id: string, model: Coh
  * same as that of the logarithms. Without one where a value is not above zero, or is converted: what a conversion adds
  * is known in the value's unit alone.
  */
-const lscOf = (threshold: string, basis: string, id: string, model: CohortModel): string => {
+const lscOf = (threshold: string, basis: string, id: AnyMeasureId, model: CohortModel): string => {
   const root = rootOfVariance(threshold, basis, id, model);
   return `(CASE WHEN ${threshold}.is_log = 1 THEN CASE WHEN a.${id} > 0 AND b.${id} > 0 AND p.target_no < 0 THEN a.${id} * (CASE WHEN b.${id} >= a.${id}
     THEN EXP(${root}) - 1E0 ELSE 1E0 - EXP(-(${root})) END) END ELSE ${root} END)`;

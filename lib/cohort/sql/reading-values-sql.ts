@@ -3,6 +3,7 @@ import type { ComparabilityRule } from '../../measures/comparability-rule';
 import { guardBit, type GuardCode } from '../../measures/guard';
 import type { CohortModel } from '../model';
 import { completedYears } from './clients-sql';
+import { gradientColumn } from './gradient-column';
 import { brokenByReading, labelColumns, recordableMask, recordedByReading } from './rule-masks-sql';
 
 const MONTH = 'CAST(EXTRACT(YEAR FROM visit_date) * 12 + EXTRACT(MONTH FROM visit_date) AS INTEGER)';
@@ -67,9 +68,12 @@ FROM readings GROUP BY COALESCE(site, ''), ${MONTH}`,
  * Text for a table of every value of every reading beside its masks, on one scale. Broken: the reading broke a rule.
  * Unknown: recorded here, empty in this reading, no procedure. By procedure: empty, but declared.
  */
-export const readingValuesStatement = ({ rules, catalogue }: CohortModel, scale: Scale): string => {
+export const readingValuesStatement = ({ rules, catalogue, publishedGradients }: CohortModel, scale: Scale): string => {
   const recordable = String(recordableMask(rules));
-  const values = catalogue.all.map((measure) => `${compileExpression(measure.formula)} AS ${measure.id}`).join(',\n  ');
+  const values = [
+    ...catalogue.all.map((measure) => `${compileExpression(measure.formula)} AS ${measure.id}`),
+    ...[...publishedGradients].map(([id, gradient]) => `${compileExpression(gradient)} AS ${gradientColumn(id)}`),
+  ].join(',\n  ');
   return `CREATE OR REPLACE TABLE ${scale.table} AS
 WITH known AS (
   SELECT r.reading_key, r.client_key, r.visit_date, r.visit_purpose, COALESCE(r.site, '') AS site, r.reading,

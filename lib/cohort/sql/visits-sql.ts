@@ -3,6 +3,7 @@ import { guardBit } from '../../measures/guard';
 import { regressorsOf } from '../../measures/linear-parts';
 import type { Measure, MeasureParts } from '../../measures/measure';
 import type { CohortModel } from '../model';
+import { gradientColumn } from './gradient-column';
 import { labelColumns, labelsInDisagreement } from './rule-masks-sql';
 
 const REGRESSOR_COLUMN: Readonly<Partial<Record<Regressor, string>>> = {
@@ -50,7 +51,7 @@ const label = (column: string): string =>
  * several frequencies on a day the one at 50 kHz.
  */
 export const visitsStatements = (
-  { rules, catalogue, bases }: CohortModel,
+  { rules, catalogue, bases, publishedGradients }: CohortModel,
   tables: { readonly from: string; readonly to: string },
 ): readonly string[] => {
   const labels = [...new Set([...labelColumns(rules), 'electrode_path', 'posture', 'frequency_khz'])];
@@ -72,6 +73,7 @@ SELECT r.client_key, r.visit_date, r.visit_purpose, r.device, MIN(r.reading_key)
   MIN(r.weeks_after_birth) AS weeks_after_birth, MAX(r.whole_body_denied) AS whole_body_denied,
   ${bases.list.map((basis) => `CAST(COUNT(r.${basis.witness}) AS INTEGER) AS ${basis.column}`).join(', ')},
   ${regressorMeans(catalogue.all)}
+  ${[...publishedGradients.keys()].map((id) => `AVG(r.${gradientColumn(id)}) AS ${gradientColumn(id)},`).join(' ')}
   ${catalogue.all.map((measure) => `AVG(r.${measure.id}) AS ${measure.id}`).join(', ')}
 FROM ${tables.from} AS r
 GROUP BY r.client_key, r.visit_date, r.visit_purpose, r.device, r.frequency_khz`,

@@ -37,8 +37,8 @@ export interface PrecisionRow {
   /** V(k₁,k₂) = twoBetween + within · (1/k₁ + 1/k₂); null where there is no threshold. */
   readonly twoBetween: number | null;
   readonly within: number | null;
-  /** Tier 4, a value per height: `twoBetween` is that of the impedance and is divided by the client's own height (m) squared. */
-  readonly perHeight?: true;
+  /** Tier 4, a value that is made from the impedance: `twoBetween` is the impedance's (Ω²), carried over at each reading's own values. */
+  readonly atOwnValues?: true;
   /** Degrees of freedom of an error from outside (tiers 3 and 4). */
   readonly outsideDf?: number;
   /** Where there is no threshold. */

@@ -25,12 +25,12 @@ const groupedWords = (
   { catalogue }: MethodsInput,
   words: MethodsWords,
 ): readonly string[] => {
-  const byHeight: string[] = [];
+  const atOwn: string[] = [];
   const groups = new Map<string, { readonly basis: ReturnType<typeof basisOf>; readonly rows: string[] }>();
   for (const row of rows) {
     const { name, unit, decimals } = catalogue.measure(row.measure);
     const { lsc, pe, factor, lscInterval: interval } = row;
-    if (row.perHeight === true) byHeight.push(words.byHeight({ name }));
+    if (row.atOwnValues === true) atOwn.push(words.atOwn({ name }));
     else if (lsc !== null && pe !== null && factor !== null) {
       const basis = basisOf(row, factor);
       const key = JSON.stringify(basis);
@@ -51,7 +51,7 @@ const groupedWords = (
       );
     }
   }
-  return [...[...groups.values()].map((group) => words.restingOn({ ...group.basis, rows: group.rows })), ...byHeight];
+  return [...[...groups.values()].map((group) => words.restingOn({ ...group.basis, rows: group.rows })), ...atOwn];
 };
 
 /** How the error of the reported values was determined, and how large a change must be. */

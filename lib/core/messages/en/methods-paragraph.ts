@@ -169,7 +169,8 @@ export const methodsParagraph = (f: Formatters) => {
         ...(p.earnsNothing ? ['repeated readings earn nothing yet'] : []),
         ...(p.provisional ? ['provisional'] : []),
       ].join(', ')})`,
-    byHeight: (p: { name: string }) => `${p.name}, the impedance’s threshold divided by each person’s height`,
+    atOwn: (p: { name: string }) =>
+      `${p.name}, the impedance’s threshold carried over to it at each person’s own values (resistance only)`,
     noRows: 'No measurement error was given for the values of this report.',
     pairs: (p: { value: string; admitted: number; all: number }) =>
       `Of all pairs of a baseline and a latest visit that hold ${p.value}, ${share(p.admitted, p.all)} take part.`,

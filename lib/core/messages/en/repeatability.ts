@@ -29,8 +29,8 @@ export const repeatability = (f: Formatters) => ({
     `From ${f.plural(p.people, '# person', '# people')} measured again on another day (${f.number(p.df)} degrees of freedom); two-sided, ${f.number(p.level)} %, one reading at each end.`,
   basisEntered: (p: { df: number; level: number }) =>
     `From a value entered in the settings (${f.number(p.df)} degrees of freedom); two-sided, ${f.number(p.level)} %, one reading at each end.`,
-  atOwnHeight: (p: { value: string }) =>
-    `How large a change of ${p.value} must be depends on the client’s height: a published error of the impedance, which is not this clinic’s own, is divided by it.`,
+  atOwnValues: (p: { value: string }) =>
+    `How large a change of ${p.value} must be depends on the client: a published error of the impedance, which is not this clinic’s own, is carried over at each client’s own values. Resistance only: the errors of reactance and weight are left out.`,
   basisPublished: (p: { people: number; df: number; level: number }) =>
     `From a published study of ${f.plural(p.people, '# person', '# people')} (${f.number(p.df)} degrees of freedom), not from this clinic; two-sided, ${f.number(p.level)} %, one reading at each end.`,
   changed: (p: { low: number; high: number }) =>
@@ -48,7 +48,7 @@ export const repeatability = (f: Formatters) => ({
     1: 'From people measured again on another day, with 30 or more degrees of freedom.',
     2: 'From people measured again on another day, with 10 to 29 degrees of freedom: provisional, with the wider t factor.',
     3: 'A between-day error that the clinic entered, with its degrees of freedom.',
-    4: 'A published between-day error of the impedance at 50 kHz: 14 Ω, 12 healthy older people measured four times within two months (J Gerontol 1997;52A:M137–M141). Not your clinic, provisional. It says nothing about values that also depend on weight, reactance or age.',
+    4: 'A published between-day error of the impedance at 50 kHz: 14 Ω, 12 healthy older people measured four times within two months (J Gerontol 1997;52A:M137–M141). Not your clinic, provisional. It is carried over to what equations make of the impedance at each client’s own values; the errors of weight and reactance are left out. It says nothing about phase angle, reactance and weight.',
     5: 'From readings repeated at one visit after stepping off. A lower limit: larger than or within repositioning error, no result, on no list.',
     6: 'No error study holds this value, so no change of it is judged.',
   },
