@@ -54,7 +54,8 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
       return crossChecksFrom(rows, measures, settings.devices.conversions);
     },
     changes: (filter, purpose, signal) => changesOf(ask, model, filter, { purpose, signal }),
-    programs: (filter, purpose, signal) => programRowsOf(ask, model, filter, purpose, signal),
+    programs: (filter, purpose, signal) =>
+      programRowsOf(ask, model, filter, { purpose, precision: precisionAt(filter.level) }, signal),
     reviews: (filter, signal) => reviewsOf(ask, model, filter, signal),
     reviewCounts: (filter, signal) => reviewCountsOf(ask, model, filter, signal),
     comparedSettings: (filter, purpose, signal) => comparedSettingsOf(ask, model, filter, purpose, signal),

@@ -1,10 +1,14 @@
 import type { Row } from '../engine/types';
+import { changeSpread } from '../stats/change-spread';
+import { countByErrorP } from '../stats/count-by-error-p';
 import { meanInterval } from '../stats/mean-interval';
+import { signTestP } from '../stats/sign-test-p';
 import type { CohortModel } from './model';
 import type { Ask } from './question';
 import { changeRows } from './sql/change-sql';
 import type { CohortFilter, Purpose } from './types/filter';
-import type { ProgramRow } from './types/program-row';
+import type { PrecisionRow } from './types/precision-row';
+import type { ProgramByError, ProgramRow } from './types/program-row';
 
 const count = (when: string, name: string): string => `COUNT(*) FILTER (WHERE ${when}) AS ${name}`;
 
@@ -16,7 +20,9 @@ const programQuery = (
   filter: CohortFilter,
 ): string => `WITH ${changeRows(model.catalogue.measure(filter.measure), model)},
 means AS (
-  SELECT program, COUNT(*) AS n_comparable, AVG(change) AS mean_change FROM change_rows WHERE ${TAKES_PART} GROUP BY program
+  SELECT program, COUNT(*) AS n_comparable, COUNT(DISTINCT client_key) AS n_people, AVG(change) AS mean_change,
+    AVG(lsc * lsc) AS mean_lsc_squared
+  FROM change_rows WHERE ${TAKES_PART} GROUP BY program
 ),
 squares AS (
   SELECT m.program, SUM((r.change - m.mean_change) * (r.change - m.mean_change)) AS sum_of_squares
@@ -54,7 +60,7 @@ enrolled AS (
   GROUP BY e.program
 ),
 listed AS (SELECT program FROM enrolled UNION SELECT program FROM counts)
-SELECT l.program, e.n_clients, m.n_comparable, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
+SELECT l.program, e.n_clients, m.n_comparable, m.n_people, m.mean_lsc_squared, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
   c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped, h.n_sharing
 FROM listed AS l
 LEFT JOIN enrolled AS e ON e.program = l.program
@@ -64,11 +70,41 @@ LEFT JOIN squares AS s ON s.program = l.program
 LEFT JOIN sharing AS h ON h.program = l.program
 ORDER BY l.program`;
 
-const programRow = (row: Row, filter: CohortFilter, purpose: Purpose): ProgramRow => {
+/** From this tier on the error is not the clinic's own between-day error: what it alone would give is not known. */
+const NOT_OWN_TIER = 3;
+
+const byErrorOf = (
+  row: Row,
+  counts: { readonly up: number; readonly down: number; readonly judged: number },
+  sd: number | null,
+  precision: PrecisionRow | undefined,
+): ProgramByError | null => {
+  if (precision === undefined || precision.factor === null || precision.tier >= NOT_OWN_TIER) return null;
+  const people = Number(row['n_people'] ?? 0);
+  if (counts.judged === 0 || people !== Number(row['n_comparable'])) return null;
+  const { factor, dfBetween } = precision;
+  const errorVariance = Number(row['mean_lsc_squared'] ?? 0) / factor ** 2;
+  const spread =
+    sd === null || precision.form === 'log' ? undefined : changeSpread(sd ** 2, errorVariance, people, dfBetween);
+  return {
+    pUp: countByErrorP(counts.up, counts.judged, factor, dfBetween),
+    pDown: countByErrorP(counts.down, counts.judged, factor, dfBetween),
+    pUpAgainstDown: signTestP(counts.up, counts.down),
+    spread: spread ?? null,
+  };
+};
+
+const programRow = (
+  row: Row,
+  filter: CohortFilter,
+  purpose: Purpose,
+  precision: PrecisionRow | undefined,
+): ProgramRow => {
   const n = (name: string): number => Number(row[name] ?? 0);
   const nComparable = n('n_comparable');
   const mean = nComparable === 0 ? null : n('mean_change');
   const sd = nComparable < 2 ? null : Math.sqrt(n('sum_of_squares') / (nComparable - 1));
+  const judged = n('n_up') + n('n_down') + n('n_within');
   return {
     program: String(row['program']),
     measure: filter.measure,
@@ -87,6 +123,7 @@ const programRow = (row: Row, filter: CohortFilter, purpose: Purpose): ProgramRo
     noThreshold: n('n_no_threshold'),
     held: n('n_held'),
     stopped: n('n_stopped'),
+    byError: byErrorOf(row, { up: n('n_up'), down: n('n_down'), judged }, sd, precision),
   };
 };
 
@@ -95,7 +132,10 @@ export const programRowsOf = async (
   ask: Ask,
   model: CohortModel,
   filter: CohortFilter,
-  purpose: Purpose,
+  { purpose, precision }: { readonly purpose: Purpose; readonly precision: readonly PrecisionRow[] },
   signal?: AbortSignal,
-): Promise<readonly ProgramRow[]> =>
-  (await ask(programQuery(model, filter), filter, { purpose, signal })).map((row) => programRow(row, filter, purpose));
+): Promise<readonly ProgramRow[]> => {
+  const error = precision.find(({ measure }) => measure === filter.measure);
+  const rows = await ask(programQuery(model, filter), filter, { purpose, signal });
+  return rows.map((row) => programRow(row, filter, purpose, error));
+};

@@ -148,6 +148,18 @@ export const programPart = (row: ProgramRow) => ({
   no_threshold: row.noThreshold,
   held: row.held,
   stopped: row.stopped,
+  by_error:
+    row.byError === null
+      ? null
+      : {
+          p_up: row.byError.pUp,
+          p_down: row.byError.pDown,
+          p_up_against_down: row.byError.pUpAgainstDown,
+          spread:
+            row.byError.spread === null
+              ? null
+              : { f: row.byError.spread.f, p: row.byError.spread.p, true_sd: row.byError.spread.trueSd },
+        },
 });
 
 /** One planned review of one program for one value: seen of those due. `actual_day` is [Q1, median, Q3]. */

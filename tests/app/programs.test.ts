@@ -26,6 +26,7 @@ const row = (
   nPairs: 50,
   nComparable,
   nSharing: 0,
+  byError: null,
   mean,
   sd: 1,
   interval,

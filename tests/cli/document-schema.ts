@@ -283,6 +283,14 @@ export const documentSchema = z.strictObject({
       no_threshold: number,
       held: number,
       stopped: number,
+      by_error: z
+        .strictObject({
+          p_up: number,
+          p_down: number,
+          p_up_against_down: number,
+          spread: z.strictObject({ f: number, p: number, true_sd: number }).nullable(),
+        })
+        .nullable(),
     }),
   ),
   reviews: z.array(

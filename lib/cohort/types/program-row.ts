@@ -1,4 +1,5 @@
 import type { MeasureId } from '../../measures/measure-id';
+import type { ChangeSpread } from '../../stats/change-spread';
 import type { Purpose } from './filter';
 
 /** One program's outcome for one value. up + down + within + cannotCompare + noThreshold + held + stopped = nPairs. */
@@ -22,4 +23,17 @@ export interface ProgramRow {
   readonly noThreshold: number;
   readonly held: number;
   readonly stopped: number;
+  /** What error alone would make of as many people; null without an own between-day error or with several pairs of a person. */
+  readonly byError: ProgramByError | null;
+}
+
+/** A program's counts and spread against what measurement error alone gives, of up + down + within people. */
+export interface ProgramByError {
+  /** How likely so many or more are up (down) where nobody changed; the precision error is an estimate. */
+  readonly pUp: number;
+  readonly pDown: number;
+  /** Exact sign test of up against down, two-sided. */
+  readonly pUpAgainstDown: number;
+  /** Whether the changes vary more than error explains; null in the log form and for fewer than two people. */
+  readonly spread: ChangeSpread | null;
 }
