@@ -18,6 +18,7 @@ import { rowNameHandlers } from '../../_ui/row-name';
 import { Sentence } from '../../_ui/sentence';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { useNarrow } from '../../_ui/use-narrow';
+import { ByErrorTable } from './by-error-table';
 import { programColumns } from './program-columns';
 import { programFinding } from './program-finding';
 import { judgingThreshold, programsFigure } from './programs-figure';
@@ -96,6 +97,7 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
         <p className={styles.notes}>{words.countsNote}</p>
         <EquationShare measure={filter.measure} />
       </div>
+      <ByErrorTable rows={rows} measure={measure} />
     </div>
   );
 };

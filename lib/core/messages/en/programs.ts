@@ -101,5 +101,21 @@ export const programs = (f: Formatters) => {
     tableTitle: 'Every program, in numbers',
     rowsWord: 'programs',
     fileName: 'programs',
+    byErrorTitle: 'Against error alone',
+    byErrorFile: 'programs-against-error',
+    byErrorColumns: {
+      judged: 'Judged',
+      pUp: 'p, so many up',
+      pDown: 'p, so many down',
+      pUpAgainstDown: 'p, up against down',
+      pSpread: 'p, spread',
+      trueSd: 'SD without error',
+    },
+    p: (p: { p: number }) => (p.p < 0.001 ? `< ${f.number(0.001, 3)}` : f.number(p.p, 3)),
+    noP: '–',
+    byErrorNote:
+      'How likely results like these are where nobody changed. So many up (down): by error alone, with this clinic’s error known only from its study. ' +
+      'Up against down: whatever the error is (exact sign test). Spread: whether changes vary more than error explains (F test); SD without error is what is left. ' +
+      'One change of each person; not adjusted for several programs or values; programs are not randomised.',
   };
 };
