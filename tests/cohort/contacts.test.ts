@@ -4,7 +4,7 @@ import type { ContactLists } from '../../lib/cohort/types/contact-lists';
 import type { IsoDate } from '../../lib/core/iso-date';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
-import { cohortOf, errorStudy, filterFor, reading, type Cells } from './small-clinic';
+import { cohortOf, errorStudy, filterFor, latestOf, reading, type Cells } from './small-clinic';
 
 let engine: Engine;
 beforeAll(async () => {
@@ -37,6 +37,29 @@ test('a loss beyond error with the phase angle down is talked about, as cell mas
 
 test('a loss with the impedance up and the phase angle kept is measured again: less water', async () => {
   expect(places(await listsOf(WATER))).toEqual([[], ['fits-less-water']]);
+});
+
+/** Per metre of height, so that R/H and Xc/H are the numbers of the check: 300 and 31 Ω/m first. */
+const perMetre = (resistance: number, reactance: number): Cells => ({
+  height_cm: '160.0',
+  r_ohm: String(1.6 * resistance),
+  xc_ohm: String(1.6 * reactance),
+});
+
+// Check values computed in R: a step of (25, 2.5833) Ω/m leaves the phase angle as it is, one of (25, −2) does not.
+test.each([
+  [2.5833333, 326.7305316, 5.89962505, 'fits_less_water', [[], ['fits-less-water']]],
+  [-2, 326.2912809, 5.09904202, 'fits_cell_mass', [['cell-mass'], []]],
+] as const)('a step of 25 and %d Ω/m', async (step, impedance, phase, pattern, listed) => {
+  const rows = [reading('a', '2025-01-06', perMetre(300, 31)), reading('a', '2025-05-20', perMetre(325, 31 + step))];
+  const cohort = await cohortOf(engine, [...STUDY, ...rows], {}, { asOf: '2025-06-30' as IsoDate });
+  const [z, angle] = [await latestOf(cohort, 'a', 'z'), await latestOf(cohort, 'a', 'phase_angle')];
+  expect(z.valueFrom / 1.6).toBeCloseTo(301.5974138, 7);
+  expect(z.valueTo / 1.6).toBeCloseTo(impedance, 7);
+  expect(angle.valueFrom).toBeCloseTo(5.89962505, 7);
+  expect(angle.valueTo).toBeCloseTo(phase, 7);
+  expect((await latestOf(cohort, 'a', 'ffm')).reasons).toContain(pattern);
+  expect(places(await cohort.contacts(filterFor('ffm')))).toEqual(listed);
 });
 
 test('a loss that fits neither is talked about with no guess', async () => {
