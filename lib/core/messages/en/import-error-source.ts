@@ -18,7 +18,7 @@ export const importErrorSource = (f: Formatters) => ({
     'Judged by the SD you write here, for the values you write it for; provisional below 30 degrees of freedom. Your own study takes its place from 10 degrees of freedom.',
   published: 'Published, not your clinic',
   publishedConsequence:
-    'Resistance and impedance alone are judged, by 14 Ω between visits (12 older people, four visits in two months, 36 degrees of freedom; J Gerontol 1997;52A:M137–M141). Not your clinic, provisional; weight, lean and fat values stay without a threshold.',
+    'Resistance, impedance and what equations make of them are judged, by 14 Ω between visits (12 older people, four visits in two months, 36 degrees of freedom; J Gerontol 1997;52A:M137–M141). Not your clinic, provisional, resistance only: the errors of weight and reactance are left out, so true thresholds of lean and fat values are larger. Weight, reactance and phase angle stay without a threshold.',
   none: 'None yet',
   noneConsequence:
     'Values and their paths are shown; no change is judged, and nobody is listed for a change, until there is an error study.',
