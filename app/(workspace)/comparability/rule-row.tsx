@@ -37,6 +37,9 @@ export const RuleRow = ({ rule, draft, onChange }: RuleRowProps) => {
             limit: chosen === undefined ? `… ${words.unit[unit]}` : words.limit({ limit: chosen, unit }),
           })}
         </p>
+        <p className="print-only">
+          {words.gradeShort}: {words.grade[draft.grade]}
+        </p>
         <p className="quiet small">
           {words.byDefault({ grade: before.grade, limit: limitWords })}
           {changed ? <strong className={styles.changed}>{words.changed}</strong> : null}
