@@ -3,6 +3,12 @@ import type { Formatters } from '../../lib/core/formatters';
 import type { IsoDate } from '../../lib/core/iso-date';
 import type { Ucum } from '../../lib/core/units';
 
+/** A text that a search finds in a row, and the sentence that says so. */
+export interface AlsoFound {
+  readonly text: string;
+  readonly sentence: string;
+}
+
 /** A column of a data table. */
 export interface DataColumn<Row> {
   readonly id: string;
@@ -15,6 +21,10 @@ export interface DataColumn<Row> {
   readonly digits?: number;
   /** What is sorted, searched and saved; null where there is nothing. A date is `YYYY-MM-DD`. */
   readonly value: (row: Row) => string | number | null;
+  /** What is saved in its place, where a file must not hold what the screen shows. */
+  readonly saved?: (row: Row) => string | number | null;
+  /** What a search finds although it does not stand in the cell; where it alone is found, its sentence stands below. */
+  readonly alsoFound?: (row: Row) => readonly AlsoFound[];
   /** What is shown, where it is more than the formatted value. */
   readonly cell?: (row: Row) => ReactNode;
   /** Whether the column also stands on paper; it does where nothing is said. */

@@ -4,12 +4,15 @@ import { useFormatters, useMessages } from '../_state/language-provider';
 import { formatCell, isNumeric, type DataColumn } from './data-column';
 import styles from './data-table.module.css';
 import { FilterLink } from './filter-link';
+import { foundBy, type Wanted } from './found-rows';
 
 interface DataTableRowProps<Row> {
   readonly row: Row;
   /** Place in the sorted rows, from 0. */
   readonly index: number;
   readonly columns: readonly DataColumn<Row>[];
+  /** What was searched for. */
+  readonly wanted: Wanted;
   readonly href: string | undefined;
   /** The one row that Tab reaches. */
   readonly active: boolean;
@@ -18,7 +21,16 @@ interface DataTableRowProps<Row> {
 }
 
 /** One row; its first cell is a link where the row leads somewhere. */
-export const DataTableRow = <Row,>({ row, index, columns, href, active, marked, measure }: DataTableRowProps<Row>) => {
+export const DataTableRow = <Row,>({
+  row,
+  index,
+  columns,
+  wanted,
+  href,
+  active,
+  marked,
+  measure,
+}: DataTableRowProps<Row>) => {
   const messages = useMessages();
   const formatters = useFormatters();
   return (
@@ -47,6 +59,11 @@ export const DataTableRow = <Row,>({ row, index, columns, href, active, marked, 
             ) : (
               content
             )}
+            {foundBy(column, row, wanted).map((sentence) => (
+              <span key={sentence} className={styles.found}>
+                <bdi>{sentence}</bdi>
+              </span>
+            ))}
           </td>
         );
       })}

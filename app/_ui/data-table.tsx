@@ -8,6 +8,7 @@ import type { DataColumn } from './data-column';
 import { DataTableHead } from './data-table-head';
 import { DataTableRow } from './data-table-row';
 import styles from './data-table.module.css';
+import { foundRows, wantedOf } from './found-rows';
 import { SearchField } from './search-field';
 import { Empty } from './states';
 import { useOpenPath } from './use-open-path';
@@ -63,17 +64,8 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
   const [active, setActive] = useState(0);
   const table = useRef<HTMLTableElement>(null);
 
-  const found = useMemo(() => {
-    const wanted = search.trim().toLocaleLowerCase(formatters.locale);
-    if (wanted === '') return rows;
-    return rows.filter((row) =>
-      columns.some((column) =>
-        String(column.value(row) ?? '')
-          .toLocaleLowerCase(formatters.locale)
-          .includes(wanted),
-      ),
-    );
-  }, [rows, columns, search, formatters.locale]);
+  const wanted = useMemo(() => wantedOf(search, formatters.locale), [search, formatters.locale]);
+  const found = useMemo(() => foundRows(rows, columns, wanted), [rows, columns, wanted]);
   const { sorted, directionOf, toggle } = useSortedRows(found, columns, initialSort);
   const { setScroller, long, printing, drawn, before, after, reveal, measure } = useRowWindow(sorted.length);
   const last = sorted.length - 1;
@@ -108,7 +100,7 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
     if (!selecting && (event.target as Element).closest('a, button') === null) open(index);
   };
   const save = (): void => {
-    const cells = sorted.map((row) => columns.map((column) => column.value(row)));
+    const cells = sorted.map((row) => columns.map((column) => (column.saved ?? column.value)(row)));
     saveFile('table', tableFile(fileName, dataVersion, columns, cells), cells.length);
   };
 
@@ -161,6 +153,7 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
                     row={row}
                     index={index}
                     columns={columns}
+                    wanted={wanted}
                     href={href?.(row)}
                     active={index === present}
                     marked={isMarked?.(row) === true}

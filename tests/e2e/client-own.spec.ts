@@ -1,6 +1,7 @@
 import { test, type Page } from '@playwright/test';
 import { openClient } from './support/open-client';
 import { expect, openScreen } from './support/open-screen';
+import { savedTable } from './support/saved-table';
 
 test.describe.configure({ mode: 'serial', timeout: 180_000 });
 
@@ -46,6 +47,31 @@ test('a goal and a name are kept, and each is one step of undo', async () => {
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(article().getByText('Mrs Example')).toHaveCount(0);
   await expect(article().getByText('“Carry the shopping upstairs”')).toBeVisible();
+});
+
+test('the table of clients shows the name that is shown, and its search finds every name and says which', async () => {
+  await keep('Name to show', 'Mrs Example');
+  await keep('Also known as', 'Wilhelmine');
+  await expect(article().getByText('also known as Wilhelmine')).toBeVisible();
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Clients' }).click();
+  const search = page.getByLabel('Search id or name');
+  const rows = page.getByRole('grid', { name: 'All clients' }).locator('tr[data-index]');
+  await search.fill('wilhelm');
+  await expect(rows).toHaveCount(1);
+  await expect(rows).toContainText('OM-0023');
+  await expect(rows).toContainText('Mrs Example');
+  await expect(rows).toContainText('also known as Wilhelmine');
+  await search.fill('huresby');
+  await expect(rows).toHaveCount(1);
+  await expect(rows).toContainText('in the files: Huresby');
+  await search.fill('mrs example');
+  await expect(rows).toHaveCount(1);
+  await expect(rows).not.toContainText(/in the files|also known as/);
+  const [saved] = await savedTable(page);
+  expect(Object.values(saved ?? {}).join(' ')).toMatch(/Huresby/);
+  expect(Object.values(saved ?? {}).join(' ')).not.toMatch(/Example|Wilhelmine/);
+  await search.fill('');
+  await openClient(page, 'OM-0023');
 });
 
 test('the page for the client: plain words, one sheet; with the switch on no weight and no fat', async () => {

@@ -6,6 +6,7 @@ import type { IsoDate } from '../../lib/core/iso-date';
 import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 import { clientMarks, enteredActivityLevel, shownName } from '../../lib/workspace/client-marks';
 import type { Mark } from '../../lib/workspace/clinic-state';
+import { namesOfClients } from '../../lib/workspace/names-of-clients';
 import { otherCoding } from '../../lib/workspace/other-coding';
 import { withSexCoding } from '../../lib/workspace/with-sex-coding';
 
@@ -84,5 +85,33 @@ describe('the next planned visit', () => {
     expect(nextPlannedVisit(enrolled(null), programs, day('2025-06-01'))).toBeUndefined();
     expect(nextPlannedVisit(enrolled('2025-01-20'), programs, day('2025-01-31'))).toBeUndefined();
     expect(nextPlannedVisit(enrolled(null), [], day('2025-01-10'))).toBeUndefined();
+  });
+});
+
+describe('the names of all clients', () => {
+  const settings = settingsSchema.parse({ answers: [{ kind: 'same-client', ids: ['a-1', 'A1'], client: 'A1' }] });
+  const marks = [mark('a-1', 'display-name', 'Mo'), mark('A1', 'also-known-as', 'Molly'), mark('B', 'goal', 'Run')];
+  const namesOf = namesOfClients({ marks, settings });
+
+  test('are the one shown, the one of the files and what the client is also known as, under every spelling of the id', () => {
+    expect(namesOf({ client: 'A1', familyName: 'Huresby', givenName: 'Maud' })).toEqual({
+      shown: 'Mo',
+      exported: 'Huresby, Maud',
+      alsoKnownAs: 'Molly',
+    });
+    expect(namesOf({ client: 'B', familyName: null, givenName: 'Ben' })).toEqual({
+      shown: 'Ben',
+      exported: 'Ben',
+      alsoKnownAs: null,
+    });
+  });
+
+  test('are those that stand with each client alone', () => {
+    for (const client of ['A1', 'B']) {
+      const own = clientMarks({ marks, settings }, client);
+      const row = { client, familyName: 'Huresby', givenName: null };
+      expect(namesOf(row).shown).toBe(shownName(own, row));
+      expect(namesOf(row).alsoKnownAs).toBe(own['also-known-as']?.value ?? null);
+    }
   });
 });

@@ -2,18 +2,23 @@
 
 import { useMemo } from 'react';
 import type { ClientListRow } from '../../../lib/cohort/types/cohort-summary';
+import { namesOfClients } from '../../../lib/workspace/names-of-clients';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useCohortQuery } from '../../_state/use-cohort-query';
 import { useSession } from '../../_state/workspace-provider';
 import { DataTable } from '../../_ui/data-table';
 import { Sentence } from '../../_ui/sentence';
 import { Failing, Loading } from '../../_ui/states';
-import { clientColumns } from './client-columns';
+import { clientColumns, type NamedClient } from './client-columns';
 
-const ClientsView = ({ rows }: { readonly rows: readonly ClientListRow[] }) => {
+const ClientsView = ({ rows: listed }: { readonly rows: readonly ClientListRow[] }) => {
   const { clients: words } = useMessages();
   const formatters = useFormatters();
-  const { cohort } = useSession();
+  const { cohort, marks, settings } = useSession();
+  const rows = useMemo((): readonly NamedClient[] => {
+    const namesOf = namesOfClients({ marks, settings });
+    return listed.map((row) => ({ ...row, names: namesOf(row) }));
+  }, [listed, marks, settings]);
   const columns = useMemo(() => clientColumns(words), [words]);
   const visits = rows.reduce((sum, row) => sum + row.visits, 0);
   const { firstVisit, asOf } = cohort.summary;

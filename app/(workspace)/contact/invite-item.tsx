@@ -2,9 +2,10 @@
 
 import type { DueRow } from '../../../lib/cohort/types/due-lists';
 import type { IsoDate } from '../../../lib/core/iso-date';
+import { shownName } from '../../../lib/workspace/client-marks';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { FilterLink } from '../../_ui/filter-link';
-import { clientName } from '../clients/client-columns';
+import { useClientMarks } from '../client/use-client-marks';
 import styles from './contact-item.module.css';
 import { dueSentences } from './due-sentences';
 
@@ -12,7 +13,7 @@ import { dueSentences } from './due-sentences';
 export const InviteItem = ({ row, asOf }: { readonly row: DueRow; readonly asOf: IsoDate }) => {
   const messages = useMessages();
   const { finding, more, next } = dueSentences(row, asOf, messages.due, useFormatters());
-  const name = clientName(row);
+  const name = shownName(useClientMarks(row.client), row);
   return (
     <li className={styles.item}>
       <div className={styles.who}>

@@ -1,10 +1,11 @@
 'use client';
 
 import type { DueRow } from '../../../lib/cohort/types/due-lists';
+import { shownName } from '../../../lib/workspace/client-marks';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { FactList } from '../../_ui/fact-list';
 import { FilterLink } from '../../_ui/filter-link';
-import { clientName } from '../clients/client-columns';
+import { useClientMarks } from '../client/use-client-marks';
 import { sheetFacts } from './sheet-facts';
 import styles from './visit-sheet.module.css';
 
@@ -12,7 +13,7 @@ import styles from './visit-sheet.module.css';
 export const SheetClient = ({ row }: { readonly row: DueRow }) => {
   const { visitSheet: words } = useMessages();
   const formatters = useFormatters();
-  const name = clientName(row);
+  const name = shownName(useClientMarks(row.client), row);
   const planned = (row.windowTo === null ? words.visit : words.review)({ week: row.week });
   return (
     <li className={styles.client}>

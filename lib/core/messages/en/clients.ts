@@ -9,6 +9,8 @@ export const clients = (f: Formatters) => ({
   caption: 'All clients',
   word: 'clients',
   search: 'Search id or name',
+  alsoKnownAs: (p: { names: string }) => `also known as ${p.names}`,
+  inFiles: (p: { name: string }) => `in the files: ${p.name}`,
   client: 'Client',
   name: 'Name',
   program: 'Program',
