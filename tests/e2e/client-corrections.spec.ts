@@ -54,6 +54,13 @@ test('a reading set aside leaves every comparison and comes back; a note stays',
   await expect(page.getByRole('figure', { name: 'Values over time' })).toContainText(
     '1 reading was set aside by the clinic',
   );
+  const leftOut = page.getByText('1 reading is set aside by the clinic and stands in no count here.');
+  const screens = page.getByRole('navigation', { name: 'Screens' });
+  for (const screen of ['Programs', 'To contact']) {
+    await screens.getByRole('link', { name: screen }).click();
+    await expect(leftOut).toBeVisible();
+  }
+  await openClient(page, 'OM-0023');
   await readings.getByRole('button', { name: /^Bring back the reading of 1 Dec 2025/ }).click();
   await expect(pairs).toContainText('1 Dec 2025');
   await page.getByLabel('New note').fill('Asked about intake.');

@@ -7,6 +7,7 @@ import { useFilter } from '../../_state/use-filter';
 import { useNamedMeasure } from '../../_state/use-named-measure';
 import { useSession } from '../../_state/workspace-provider';
 import { Sentence } from '../../_ui/sentence';
+import { SetAsideNote } from '../../_ui/set-aside-note';
 
 interface ComparabilityHeadProps {
   readonly rows: readonly SettingRow[];
@@ -23,7 +24,16 @@ export const ComparabilityHead = ({ rows, choice }: ComparabilityHeadProps) => {
   const opening = words.opens({ setting: cohort.summary.openingSetting, chosen: settings.comparable !== undefined });
   const guarded = words.guarded({ held: strict?.held ?? 0, stopped: strict?.stopped ?? 0 });
   return (
-    <Sentence overline={words.title} detail={`${opening} ${guarded} ${words.notTransitive}`} actions={choice}>
+    <Sentence
+      overline={words.title}
+      detail={
+        <>
+          <p>{`${opening} ${guarded} ${words.notTransitive}`}</p>
+          <SetAsideNote />
+        </>
+      }
+      actions={choice}
+    >
       {words.finding({ value: measure.name, taking: strict?.nComparable ?? 0, all: strict?.nPairs ?? 0 })}
     </Sentence>
   );

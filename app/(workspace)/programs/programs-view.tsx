@@ -16,6 +16,7 @@ import { FigureFrame } from '../../_ui/figure-frame';
 import { LinkedPoints } from '../../_ui/linked-points';
 import { rowNameHandlers } from '../../_ui/row-name';
 import { Sentence } from '../../_ui/sentence';
+import { SetAsideNote } from '../../_ui/set-aside-note';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { useNarrow } from '../../_ui/use-narrow';
 import { ByErrorTable } from './by-error-table';
@@ -65,7 +66,15 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
 
   return (
     <div className={styles.screen}>
-      <Sentence detail={words.notCompared} actions={choice}>
+      <Sentence
+        detail={
+          <>
+            <p>{words.notCompared}</p>
+            <SetAsideNote />
+          </>
+        }
+        actions={choice}
+      >
         {programFinding(rows, measure, words, formatters)}
       </Sentence>
       <div className={`sheet ${styles.figure ?? ''}`}>

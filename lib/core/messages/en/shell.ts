@@ -70,6 +70,12 @@ export const shell = (f: Formatters) => ({
         ? []
         : [f.plural(p.setAside, '# reading was set aside by the clinic', '# readings were set aside by the clinic')]),
     ].join('; '),
+  leftOut: (p: { setAside: number }) =>
+    f.plural(
+      p.setAside,
+      '# reading is set aside by the clinic and stands in no count here.',
+      '# readings are set aside by the clinic and stand in no count here.',
+    ),
   exportNotListed: 'The file was saved, but it could not be entered in the list of exports.',
   firstStart: {
     label: 'Where the data lies',
