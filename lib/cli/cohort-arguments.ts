@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { REVIEW_VISITS, type ReviewVisit } from '../cohort/types/filter';
 import { parseIsoDate, type IsoDate } from '../core/iso-date';
 import { err, ok, type Result } from '../core/result';
 
@@ -13,12 +14,15 @@ export interface CohortArguments {
   readonly measures: readonly string[] | undefined;
   readonly level: 80 | 90 | 95 | undefined;
   readonly comparable: 'strict' | 'caution' | 'all' | undefined;
+  /** Which visit of a planned review's window is compared: the closest, or a sensitivity. */
+  readonly reviewVisit: ReviewVisit | undefined;
   readonly acceptQuestions: boolean;
 }
 
 export const USAGE = `Usage: npm run --silent cohort -- FILE... [--mapping FILE.json]... [--settings FILE.json]
        [--as-of YYYY-MM-DD] [--today YYYY-MM-DD] [--measure ID[,ID]] [--level 80|90|95]
        [--comparable strict|caution|all] [--questions hold|accept]
+       [--review-visit closest|closest-comparable|first-in-window]
 FILE is a visit export or an enrolment table: CSV in any dialect, XLSX, Parquet, XPORT, FHIR, or a zip of these. A mapping says
 how the columns of one header are read; the Import screen saves it.`;
 
@@ -52,6 +56,7 @@ export const cohortArguments = (argv: readonly string[]): Result<CohortArguments
         level: { type: 'string' },
         comparable: { type: 'string' },
         questions: { type: 'string' },
+        'review-visit': { type: 'string' },
       },
     });
     if (positionals.length === 0) return err('no file was named');
@@ -65,6 +70,7 @@ export const cohortArguments = (argv: readonly string[]): Result<CohortArguments
       measures: values.measure?.flatMap((text) => text.split(',')),
       level: level === undefined ? undefined : (Number(level) as 80 | 90 | 95),
       comparable: oneOf(values.comparable, ['strict', 'caution', 'all'], '--comparable'),
+      reviewVisit: oneOf(values['review-visit'], REVIEW_VISITS, '--review-visit'),
       acceptQuestions: oneOf(values.questions, ['hold', 'accept'], '--questions') === 'accept',
     });
   } catch (error) {

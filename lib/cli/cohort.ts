@@ -100,8 +100,9 @@ const run = async (call: CohortArguments): Promise<number> => {
     for (const failed of plan.failedFiles) say(`${failed.error.message} ${failed.error.remedy}`);
     const comparable = call.comparable ?? settings.value.comparable ?? 'strict';
     const level = call.level ?? settings.value.level;
-    for await (const piece of cohortDocument({ plan, cohort }, { measures: measures.value, level, comparable }))
-      await write(piece);
+    const reviewVisit = call.reviewVisit ?? 'closest';
+    const options = { measures: measures.value, level, comparable, reviewVisit };
+    for await (const piece of cohortDocument({ plan, cohort }, options)) await write(piece);
     if (cohort === undefined) say('no visit could be used');
     return cohort === undefined ? NOTHING_USABLE : DONE;
   } finally {

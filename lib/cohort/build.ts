@@ -12,7 +12,7 @@ import { logSumsQuery } from './sql/log-sums-sql';
 import { pairsStatements } from './sql/pairs-sql';
 import { betweenSumsQuery, withinSumsQuery } from './sql/precision-sql';
 import { readingValuesStatement, siteStatements } from './sql/reading-values-sql';
-import { reviewsStatement } from './sql/reviews-sql';
+import { reviewsStatements } from './sql/reviews-sql';
 import { studyStatements } from './sql/study-visits-sql';
 import { visitsStatements } from './sql/visits-sql';
 import type { Level } from './types/filter';
@@ -97,7 +97,7 @@ export const buildTables = async (
   }
   await run([
     ...enrolmentsStatements(model),
-    reviewsStatement(model),
+    ...reviewsStatements(model),
     ...pairsStatements(model),
     ...studyStatements(model),
   ]);

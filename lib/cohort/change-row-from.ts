@@ -5,7 +5,7 @@ import { isExported } from './is-exported';
 import { notedRules, reasonsOf } from './reasons';
 import { masksFor, type GradeMasks } from './rules-in-force';
 import type { ChangeRow, ChangeTerms, Comparable, ComparisonResult, Reason } from './types/change-row';
-import { PURPOSES } from './types/filter';
+import { purposeOf } from './purpose-number';
 import type { Tier } from './types/precision-row';
 
 const GRADES: readonly Comparable[] = ['comparable', 'by-procedure', 'caution', 'no'];
@@ -53,7 +53,7 @@ export const changeRowFrom = (row: Row, measure: Measure, masks: GradeMasks): Ch
     client: String(row['client_id']),
     program: String(row['program']),
     measure: measure.id,
-    purpose: PURPOSES[Number(row['purpose'])] ?? 'consecutive',
+    purpose: purposeOf(Number(row['purpose'])),
     reviewWeek: row['review_week'] === null || row['review_week'] === undefined ? null : Number(row['review_week']),
     from: String(row['from_date']) as IsoDate,
     to: String(row['to_date']) as IsoDate,

@@ -1,5 +1,6 @@
 import type { Engine, Row } from '../engine/types';
-import { PURPOSES, type ComparableSetting, type CohortFilter, type Purpose } from './types/filter';
+import { purposeNumber } from './purpose-number';
+import type { ComparableSetting, CohortFilter, Purpose } from './types/filter';
 
 /** The highest rank of a pair that takes part under a setting. */
 export const RANK_LIMIT: Readonly<Record<ComparableSetting, number>> = { strict: 1, caution: 2, all: 3 };
@@ -33,7 +34,7 @@ export const createAsk =
       await engine.run('DELETE FROM filter');
       await engine.insert('filter', COLUMNS, [
         [
-          PURPOSES.indexOf(options.purpose ?? 'baseline-latest'),
+          purposeNumber(options.purpose ?? 'baseline-latest', filter.reviewVisit),
           filter.level,
           RANK_LIMIT[filter.comparable],
           filter.program ?? null,

@@ -52,7 +52,12 @@ export const reviewsOf = async (
   filter: CohortFilter,
   signal?: AbortSignal,
 ): Promise<readonly ReviewRow[]> =>
-  (await ask(reviewRowsQuery(model.catalogue.measure(filter.measure), model), filter, { signal })).map(reviewRow);
+  (
+    await ask(reviewRowsQuery(model.catalogue.measure(filter.measure), model), filter, {
+      purpose: 'baseline-review',
+      signal,
+    })
+  ).map(reviewRow);
 
 /** Due, seen, seen early … of every program's planned reviews under the filter, for the filter's value. */
 export const reviewCountsOf = async (
@@ -61,4 +66,9 @@ export const reviewCountsOf = async (
   filter: CohortFilter,
   signal?: AbortSignal,
 ): Promise<readonly ReviewCounts[]> =>
-  (await ask(reviewCountsQuery(model.catalogue.measure(filter.measure), model), filter, { signal })).map(reviewCounts);
+  (
+    await ask(reviewCountsQuery(model.catalogue.measure(filter.measure), model), filter, {
+      purpose: 'baseline-review',
+      signal,
+    })
+  ).map(reviewCounts);

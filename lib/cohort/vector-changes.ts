@@ -9,7 +9,8 @@ import type { Ask } from './question';
 import { reasonsOf } from './reasons';
 import { vectorChangesQuery } from './sql/vector-change-sql';
 import type { Comparable } from './types/change-row';
-import { PURPOSES, type CohortFilter, type Level, type Purpose } from './types/filter';
+import { purposeOf } from './purpose-number';
+import type { CohortFilter, Level, Purpose } from './types/filter';
 import type { VectorChangeRow, VectorResult } from './types/vector-change';
 import { matrixOf, type MeasuredVectorError } from './vector-error';
 
@@ -48,7 +49,7 @@ const rowOf = (row: Row, model: CohortModel, error: MeasuredVectorError | undefi
     clientKey: at(row, 'client_key'),
     client: String(row['client_id']),
     program: String(row['program']),
-    purpose: PURPOSES[at(row, 'purpose')] ?? 'consecutive',
+    purpose: purposeOf(at(row, 'purpose')),
     from: String(row['from_date']) as IsoDate,
     to: String(row['to_date']) as IsoDate,
     fromVisit: at(row, 'from_no'),

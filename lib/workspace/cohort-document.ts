@@ -1,4 +1,11 @@
-import { PURPOSES, type ComparableSetting, type CohortFilter, type Level, type Purpose } from '../cohort/types/filter';
+import {
+  PURPOSES,
+  type ComparableSetting,
+  type CohortFilter,
+  type Level,
+  type Purpose,
+  type ReviewVisit,
+} from '../cohort/types/filter';
 import type { MeasureId } from '../measures/measure-id';
 import { contactsPart } from './document-contacts';
 import {
@@ -21,6 +28,7 @@ export interface DocumentOptions {
   readonly measures: readonly MeasureId[];
   readonly level: Level;
   readonly comparable: ComparableSetting;
+  readonly reviewVisit: ReviewVisit;
 }
 
 /** The purposes whose pairs are summed by program as they are; planned reviews are counted one by one. */
@@ -51,6 +59,7 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
     measure,
     level: options.level,
     comparable: options.comparable,
+    reviewVisit: options.reviewVisit,
   });
   const questions = (purposes: readonly Purpose[]) =>
     options.measures.flatMap((measure) => purposes.map((purpose) => ({ measure, purpose })));
@@ -79,7 +88,7 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   const wanted = new Set<string>(options.measures);
   const precision = (cohort?.precision(options.level) ?? []).filter((row) => wanted.has(row.measure));
   yield `{"import": ${JSON.stringify(importPart(plan))},\n`;
-  yield `"as_of": ${JSON.stringify(cohort?.summary.asOf ?? null)}, "level": ${String(options.level)}, "setting": "${options.comparable}",\n`;
+  yield `"as_of": ${JSON.stringify(cohort?.summary.asOf ?? null)}, "level": ${String(options.level)}, "setting": "${options.comparable}", "review_visit": "${options.reviewVisit}",\n`;
   const methods = cohort?.catalogue.measures.filter(({ id }) => wanted.has(id)) ?? [];
   yield `"methods": ${JSON.stringify(methods.map(methodPart))},\n`;
   const fits = (await cohort?.equationFits(filterFor(options.measures[0] ?? 'ffm'))) ?? [];

@@ -14,6 +14,7 @@ describe('a call of the command line', () => {
         measures: undefined,
         level: undefined,
         comparable: undefined,
+        reviewVisit: undefined,
         acceptQuestions: false,
       },
     });
@@ -21,7 +22,7 @@ describe('a call of the command line', () => {
 
   test('reads every option, values named once or several times', () => {
     const words =
-      'a.csv --settings s.json --mapping m.json --mapping n.json --as-of 2025-01-31 --today 2025-02-01 --measure ffm,r --measure xc --level 80 --comparable all --questions accept';
+      'a.csv --settings s.json --mapping m.json --mapping n.json --as-of 2025-01-31 --today 2025-02-01 --measure ffm,r --measure xc --level 80 --comparable all --review-visit first-in-window --questions accept';
     expect(cohortArguments(words.split(' '))).toEqual({
       ok: true,
       value: {
@@ -33,6 +34,7 @@ describe('a call of the command line', () => {
         measures: ['ffm', 'r', 'xc'],
         level: 80,
         comparable: 'all',
+        reviewVisit: 'first-in-window',
         acceptQuestions: true,
       },
     });
@@ -48,6 +50,7 @@ describe('a call of the command line', () => {
       ['a.csv', '--comparable', 'most'],
       '--comparable takes one of strict, caution, all',
     ],
+    ['a visit that is not offered', ['a.csv', '--review-visit', 'last'], '--review-visit takes one of closest'],
     ['an answer that is not offered', ['a.csv', '--questions', 'maybe'], '--questions takes one of hold, accept'],
     ['a day that does not exist', ['a.csv', '--as-of', '2025-02-30'], '--as-of takes a date YYYY-MM-DD'],
     ['a date in another form', ['a.csv', '--today', '1/2/2025'], '--today takes a date YYYY-MM-DD'],

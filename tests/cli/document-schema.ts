@@ -135,6 +135,7 @@ export const documentSchema = z.strictObject({
   as_of: z.string().nullable(),
   level: z.union([z.literal(80), z.literal(90), z.literal(95)]),
   setting: z.enum(['strict', 'caution', 'all']),
+  review_visit: z.enum(['closest', 'closest-comparable', 'first-in-window']),
   methods: z.array(
     z.strictObject({
       measure: z.string(),

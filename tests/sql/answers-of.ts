@@ -101,6 +101,12 @@ export const answersOf = async (cohort: Cohort): Promise<Readonly<Record<string,
     due: await cohort.due(filterOf('ffm')),
     reviews: await cohort.reviews(filterOf('ffm')),
     reviewCounts: await cohort.reviewCounts(filterOf('weight')),
+    reviewVisits: [
+      await cohort.reviews(filterOf('ffm', { reviewVisit: 'closest-comparable' })),
+      await cohort.changes(filterOf('ffm', { reviewVisit: 'closest-comparable' }), 'baseline-review'),
+      await cohort.changes(filterOf('ffm_exported', { reviewVisit: 'closest-comparable' }), 'baseline-review'),
+      await cohort.changes(filterOf('ffm', { reviewVisit: 'first-in-window' }), 'baseline-review'),
+    ],
     clients,
     client: await cohort.client(someone?.clientKey ?? 0, filterOf('ffm')),
     filtered: {

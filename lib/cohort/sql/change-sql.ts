@@ -1,3 +1,4 @@
+import { purposeNumber } from '../purpose-number';
 import { doubleLiteral } from '../../measures/compile-sql';
 import { guardBit, guardMask } from '../../measures/guard';
 import type { Measure } from '../../measures/measure';
@@ -129,7 +130,7 @@ export const changeRows = (measure: Measure, model: CohortModel): string => {
   ${joinExplaining('tw', 'ffm_without_weight')}
   ${joinExplaining('tz', 'z_h')}
   ${joinExplaining('tp', 'phase_angle')}
-  WHERE p.purpose = f.purpose AND (f.review_week IS NULL OR f.purpose <> 2 OR p.review_week = f.review_week) AND p.bases & ${String(1 << basis.index)} <> 0
+  WHERE p.purpose = f.purpose AND (f.review_week IS NULL OR f.purpose < ${String(purposeNumber('baseline-review'))} OR p.review_week = f.review_week) AND p.bases & ${String(1 << basis.index)} <> 0
     AND (f.program IS NULL OR p.program = f.program) AND (f.site IS NULL OR p.site = f.site)
     AND (f.sex IS NULL OR p.sex = f.sex) AND (f.age_from IS NULL OR p.completed_age >= f.age_from)
     AND (f.age_to IS NULL OR p.completed_age <= f.age_to) AND (f.client_key IS NULL OR p.client_key = f.client_key)
