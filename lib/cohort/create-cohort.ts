@@ -55,7 +55,13 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     },
     changes: (filter, purpose, signal) => changesOf(ask, model, filter, { purpose, signal }),
     programs: (filter, purpose, signal) =>
-      programRowsOf(ask, model, filter, { purpose, precision: precisionAt(filter.level) }, signal),
+      programRowsOf(
+        ask,
+        model,
+        filter,
+        { purpose, precision: precisionAt(filter.level), programs: settings.programs },
+        signal,
+      ),
     reviews: (filter, signal) => reviewsOf(ask, model, filter, signal),
     reviewCounts: (filter, signal) => reviewCountsOf(ask, model, filter, signal),
     comparedSettings: (filter, purpose, signal) => comparedSettingsOf(ask, model, filter, purpose, signal),

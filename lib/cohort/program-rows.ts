@@ -3,7 +3,9 @@ import { changeSpread } from '../stats/change-spread';
 import { countByErrorP } from '../stats/count-by-error-p';
 import { meanInterval } from '../stats/mean-interval';
 import { signTestP } from '../stats/sign-test-p';
+import { asMeantOf, MEANT_COLUMNS, meantCounts } from './as-meant';
 import type { CohortModel } from './model';
+import type { ProgramSettings } from './settings-parts/program-settings';
 import type { Ask } from './question';
 import { changeRows } from './sql/change-sql';
 import type { CohortFilter, Purpose } from './types/filter';
@@ -47,6 +49,7 @@ counts AS (
   ].join(', ')}
   FROM change_rows GROUP BY program
 ),
+${meantCounts},
 enrolled AS (
   SELECT e.program, COUNT(DISTINCT e.client_key) AS n_clients
   FROM enrolments AS e
@@ -61,13 +64,14 @@ enrolled AS (
 ),
 listed AS (SELECT program FROM enrolled UNION SELECT program FROM counts)
 SELECT l.program, e.n_clients, m.n_comparable, m.n_people, m.mean_lsc_squared, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
-  c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped, h.n_sharing
+  c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped, h.n_sharing, ${MEANT_COLUMNS.map((name) => `w.${name}`).join(', ')}
 FROM listed AS l
 LEFT JOIN enrolled AS e ON e.program = l.program
 LEFT JOIN counts AS c ON c.program = l.program
 LEFT JOIN means AS m ON m.program = l.program
 LEFT JOIN squares AS s ON s.program = l.program
 LEFT JOIN sharing AS h ON h.program = l.program
+LEFT JOIN meant AS w ON w.program = l.program
 ORDER BY l.program`;
 
 /** From this tier on the error is not the clinic's own between-day error: what it alone would give is not known. */
@@ -99,7 +103,7 @@ const programRow = (
   filter: CohortFilter,
   purpose: Purpose,
   precision: PrecisionRow | undefined,
-): ProgramRow => {
+): Omit<ProgramRow, 'asMeant'> => {
   const n = (name: string): number => Number(row[name] ?? 0);
   const nComparable = n('n_comparable');
   const mean = nComparable === 0 ? null : n('mean_change');
@@ -132,10 +136,22 @@ export const programRowsOf = async (
   ask: Ask,
   model: CohortModel,
   filter: CohortFilter,
-  { purpose, precision }: { readonly purpose: Purpose; readonly precision: readonly PrecisionRow[] },
+  {
+    purpose,
+    precision,
+    programs,
+  }: {
+    readonly purpose: Purpose;
+    readonly precision: readonly PrecisionRow[];
+    readonly programs: readonly ProgramSettings[];
+  },
   signal?: AbortSignal,
 ): Promise<readonly ProgramRow[]> => {
   const error = precision.find(({ measure }) => measure === filter.measure);
   const rows = await ask(programQuery(model, filter), filter, { purpose, signal });
-  return rows.map((row) => programRow(row, filter, purpose, error));
+  const meant = { programs, lean: model.lean };
+  return rows.map((row) => ({
+    ...programRow(row, filter, purpose, error),
+    asMeant: asMeantOf(row, filter.measure, meant),
+  }));
 };

@@ -160,6 +160,7 @@ export const programPart = (row: ProgramRow) => ({
               ? null
               : { f: row.byError.spread.f, p: row.byError.spread.p, true_sd: row.byError.spread.trueSd },
         },
+  as_meant: row.asMeant,
 });
 
 /** One planned review of one program for one value: seen of those due. `actual_day` is [Q1, median, Q3]. */

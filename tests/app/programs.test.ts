@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { judgingThreshold, programsFigure } from '../../app/(workspace)/programs/programs-figure';
+import { programColumns } from '../../app/(workspace)/programs/program-columns';
 import { programDirection } from '../../app/(workspace)/programs/program-direction';
 import { programFinding } from '../../app/(workspace)/programs/program-finding';
 import { programSummary } from '../../app/(workspace)/programs/program-summary';
@@ -37,6 +38,7 @@ const row = (
   noThreshold: 0,
   held: 0,
   stopped: 0,
+  asMeant: null,
 });
 
 const precision = (tier: PrecisionRow['tier'], lsc: number | null): PrecisionRow => ({
@@ -101,8 +103,11 @@ describe('the sentence over the programs', () => {
       programFinding([rose, fell, unclear], ffm, words, f),
       programSummary(rose, ffm, words, f),
       programSummary(fell, ffm, words, f),
-      words.lead({ purpose: 'baseline-latest', level: 95, lsc: '1.7\u00A0kg' }),
-      words.lead({ purpose: 'consecutive', level: 95, lsc: null }),
+      words.lead({ purpose: 'baseline-latest', lsc: '1.7\u00A0kg' }),
+      words.lead({ purpose: 'consecutive', lsc: null }),
+      words.lead({ purpose: 'baseline-review', lsc: null, week: 12 }),
+      ...Object.values(words.review.taken),
+      words.asMeantNote,
       words.notCompared,
       words.regression,
       words.consecutiveNote,
@@ -127,6 +132,17 @@ describe('a program in words', () => {
     expect(programSummary({ ...rose, nPairs: 0 }, ffm, words, f)).toBe(words.summary.none);
     expect(programSummary(row('X', null, null, 0), ffm, words, f)).toBe('None of 50 pairs could be compared.');
     expect(programSummary(row('X', 0.4, null, 1), ffm, words, f)).toBe(words.summary.tooFew);
+  });
+
+  it('tells the interval of a mean at 95 %, as it is computed, whatever the level of one person’s error', () => {
+    const columns = programColumns({ measure: ffm, reviews: undefined }, words, f).map(({ title }) => title);
+    expect(columns.filter((title) => title.includes('interval'))).toEqual(['95 % interval from', '95 % interval to']);
+    expect(words.lead({ purpose: 'baseline-latest', lsc: null })).toContain('with its 95 % interval');
+  });
+
+  it('names a sensitivity, and none for the default', () => {
+    expect(words.review.sensitivity({ visit: 'first-in-window' })).toBe('sensitivity: first in window');
+    expect(words.lead({ purpose: 'baseline-review', lsc: null, week: 12 })).toContain('the planned review of week 12');
   });
 
   it('gives a percentage only from twenty people on', () => {

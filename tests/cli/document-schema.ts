@@ -292,6 +292,7 @@ export const documentSchema = z.strictObject({
           spread: z.strictObject({ f: number, p: number, true_sd: number }).nullable(),
         })
         .nullable(),
+      as_meant: z.strictObject({ n: number, of: number }).nullable(),
     }),
   ),
   reviews: z.array(

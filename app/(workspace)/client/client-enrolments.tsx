@@ -7,6 +7,7 @@ import type { IsoDate } from '../../../lib/core/iso-date';
 import { enteredEnrolment, withEnrolment, withoutEnrolment } from '../../../lib/workspace/kept-enrolments';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';
+import { useValueWords } from '../../_state/use-value-words';
 import { useSession } from '../../_state/workspace-provider';
 import { ActNote } from '../../_ui/act-note';
 import styles from './client-readings.module.css';
@@ -23,6 +24,7 @@ export const ClientEnrolments = ({ detail }: { readonly detail: ClientDetail }) 
   const formatters = useFormatters();
   const { settings, cohort, keeping } = useSession();
   const acting = useActing();
+  const valueWords = useValueWords();
   const id = useId();
   const [open, setOpen] = useState<string | undefined>(undefined);
   const { client, enrolments } = detail;
@@ -55,6 +57,7 @@ export const ClientEnrolments = ({ detail }: { readonly detail: ClientDetail }) 
       <ul className={styles.list}>
         {enrolments.map((enrolment) => {
           const { program, start, end, endReason, weightIntended } = enrolment;
+          const leanMeant = settings.programs.find(({ name }) => name === program)?.intended.lean;
           const entered = enteredEnrolment(settings, { client, program, start });
           const said = messages.client.enrolment({
             program,
@@ -65,6 +68,9 @@ export const ClientEnrolments = ({ detail }: { readonly detail: ClientDetail }) 
           const facts = [
             ...(end === null ? [words.open] : []),
             ...(weightIntended === null ? [] : [words.intended[weightIntended]]),
+            ...(leanMeant === undefined || leanMeant === null
+              ? []
+              : [words.leanIntended[leanMeant]({ value: valueWords(cohort.lean).name })]),
             ...(entered === undefined ? [] : [words.entered]),
           ];
           return (

@@ -32,16 +32,16 @@ const keyOf = (row: ChangeRow): string =>
 export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
   const wording = useWording();
   const { filter } = useFilter();
-  const { messages, formatters, valueWords, guardsOf } = wording;
+  const { messages, formatters, valueWords, guardsOf, meantBy } = wording;
   const words = messages.client;
   const measure = judgedMeasure(detail, filter.measure);
   const pairs = useMemo(
-    () => pairColumns(measure, { messages, formatters, valueWords, guardsOf }),
-    [measure, messages, formatters, valueWords, guardsOf],
+    () => pairColumns(measure, { messages, formatters, valueWords, guardsOf, meantBy }),
+    [measure, messages, formatters, valueWords, guardsOf, meantBy],
   );
   const latest = useMemo(
-    () => latestColumns({ messages, formatters, valueWords, guardsOf }),
-    [messages, formatters, valueWords, guardsOf],
+    () => latestColumns({ messages, formatters, valueWords, guardsOf, meantBy }),
+    [messages, formatters, valueWords, guardsOf, meantBy],
   );
   const change = currentChange(detail, measure);
   return (

@@ -2,6 +2,7 @@ import type { ChangeRow, Reason } from '../../../lib/cohort/types/change-row';
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { MeasureId } from '../../../lib/measures/measure-id';
 import type { Wording } from '../contact/change-phrase';
+import { meantSentence } from '../contact/meant-sentence';
 import { ruleReasons, stoppingReasons } from '../contact/reason-groups';
 import { currentChange, lastStep } from '../../../lib/workspace/current-change';
 
@@ -78,5 +79,7 @@ export const sinceWhen = (
   }
   const step = lastStep(detail, measure);
   const more = step === undefined || (step.from === row.from && step.to === row.to) ? [] : [sinceBefore(step, wording)];
-  return { finding: sinceBaseline(row, wording), more: [...weightPart(row, wording), ...more] };
+  const own = detail.enrolments.findLast(({ program }) => program === row.program)?.weightIntended ?? null;
+  const meant = meantSentence(row, wording, own);
+  return { finding: sinceBaseline(row, wording), more: [...meant, ...weightPart(row, wording), ...more] };
 };

@@ -1,6 +1,7 @@
 import type { Level } from '../../../lib/cohort/types/filter';
 import type { TalkToRow } from '../../../lib/cohort/types/contact-lists';
 import { reasonSentence, weightQuestion } from './reason-sentence';
+import { meantSentence } from './meant-sentence';
 import { againstPhrase, changePhrase, type Wording } from './change-phrase';
 
 /** One client's paragraph on *Talk to*, in its parts. */
@@ -90,6 +91,7 @@ export const talkToSentences = (row: TalkToRow, level: Level, wording: Wording):
       comparable: messages.common.comparable[change.comparable],
     }),
     couldExplain: [
+      ...meantSentence(change, wording),
       ...expected,
       ...weightSentence(row, wording),
       ...fitsSentence(row, wording),

@@ -1,5 +1,5 @@
-import type { Level } from '../../../lib/cohort/types/filter';
 import type { ProgramRow } from '../../../lib/cohort/types/program-row';
+import type { ReviewCounts } from '../../../lib/cohort/types/reviews';
 import type { Formatters } from '../../../lib/core/formatters';
 import type { programs } from '../../../lib/core/messages/en/programs';
 import type { Measure } from '../../../lib/measures/measure';
@@ -23,10 +23,42 @@ const Share = ({ n, of, words }: { readonly n: number; readonly of: number; read
   );
 };
 
+/** Seen of those due at the planned review, and on which day. */
+const reviewColumns = (
+  reviews: readonly ReviewCounts[],
+  words: Words,
+  f: Formatters,
+): readonly DataColumn<ProgramRow>[] => {
+  const of = ({ program }: ProgramRow): ReviewCounts | undefined => reviews.find((one) => one.program === program);
+  return [
+    { id: 'due', title: words.columns.due, kind: 'number', value: (row) => of(row)?.due ?? null },
+    {
+      id: 'seen',
+      title: words.columns.seen,
+      kind: 'number',
+      value: (row) => of(row)?.seen ?? null,
+      cell: (row) => {
+        const counts = of(row);
+        return counts === undefined ? words.notSaid : <Share n={counts.seen} of={counts.due} words={words} />;
+      },
+    },
+    {
+      id: 'day',
+      title: words.columns.day,
+      kind: 'number',
+      value: (row) => of(row)?.actualDay?.median ?? null,
+      cell: (row) => {
+        const day = of(row)?.actualDay ?? null;
+        if (day === null) return words.notSaid;
+        return words.day({ median: f.number(day.median), q1: f.number(day.q1), q3: f.number(day.q3) });
+      },
+    },
+  ];
+};
+
 /** The table of the programs: counts as n/N, the mean with its interval, each program's sentence under its name. */
 export const programColumns = (
-  measure: Measure,
-  level: Level,
+  { measure, reviews }: { readonly measure: Measure; readonly reviews: readonly ReviewCounts[] | undefined },
   words: Words,
   f: Formatters,
 ): readonly DataColumn<ProgramRow>[] => {
@@ -71,11 +103,12 @@ export const programColumns = (
       ),
     },
     number('clients', (row) => row.nClients),
+    ...(reviews === undefined ? [] : reviewColumns(reviews, words, f)),
     number('pairs', pairs),
     number('compared', (row) => row.nComparable),
     change('mean', words.columns.mean, (row) => row.mean),
-    change('low', words.columns.low({ level }), (row) => row.interval?.[0] ?? null),
-    change('high', words.columns.high({ level }), (row) => row.interval?.[1] ?? null),
+    change('low', words.columns.low, (row) => row.interval?.[0] ?? null),
+    change('high', words.columns.high, (row) => row.interval?.[1] ?? null),
     count('up', judgedPairs),
     count('down', judgedPairs),
     count('within', judgedPairs),
@@ -83,5 +116,12 @@ export const programColumns = (
     count('noThreshold', pairs),
     count('held', pairs),
     count('stopped', pairs),
+    {
+      id: 'asMeant',
+      title: words.columns.asMeant,
+      kind: 'number',
+      value: (row) => row.asMeant?.n ?? null,
+      cell: ({ asMeant }) => (asMeant === null ? words.notSaid : <Share n={asMeant.n} of={asMeant.of} words={words} />),
+    },
   ];
 };

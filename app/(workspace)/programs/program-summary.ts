@@ -8,7 +8,7 @@ type Words = ReturnType<typeof programs>;
 
 /** One program in words: its mean with the interval, or why there is none. */
 export const programSummary = (row: ProgramRow, measure: Measure, words: Words, f: Formatters): string => {
-  if (row.nPairs === 0) return words.summary.none;
+  if (row.nPairs === 0) return row.purpose === 'baseline-review' ? words.summary.noReview : words.summary.none;
   if (row.nComparable === 0) return words.summary.nothingCompared({ pairs: row.nPairs });
   const direction = programDirection(row);
   if (direction === undefined || row.mean === null || row.interval === null) return words.summary.tooFew;

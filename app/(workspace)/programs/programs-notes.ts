@@ -2,6 +2,7 @@ import type { Level, Purpose } from '../../../lib/cohort/types/filter';
 import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { ProgramRow } from '../../../lib/cohort/types/program-row';
 import type { programs } from '../../../lib/core/messages/en/programs';
+import type { ShownReview } from './use-review-choice';
 import { judgingThreshold } from './programs-figure';
 
 type Words = ReturnType<typeof programs>;
@@ -10,7 +11,7 @@ type Words = ReturnType<typeof programs>;
 export const programsNotes = (
   rows: readonly ProgramRow[],
   precision: PrecisionRow | undefined,
-  purpose: Purpose,
+  { purpose, review }: { readonly purpose: Purpose; readonly review: ShownReview | undefined },
   level: Level,
   words: Words,
 ): string[] => {
@@ -27,6 +28,7 @@ export const programsNotes = (
     ...(held === 0 ? [] : [words.heldNote({ n: held })]),
     ...(stopped === 0 ? [] : [words.stoppedNote({ n: stopped })]),
     ...(purpose === 'consecutive' ? [words.consecutiveNote] : []),
+    ...(review === undefined ? [] : [words.review.taken[review.visit], words.review.seenOfDue]),
     words.regression,
   ];
 };

@@ -2,29 +2,58 @@
 
 import { parseAsStringLiteral, useQueryState } from 'nuqs';
 import type { ProgramRow } from '../../../lib/cohort/types/program-row';
+import type { ReviewCounts } from '../../../lib/cohort/types/reviews';
 import { useMessages } from '../../_state/language-provider';
 import { useCohortQuery } from '../../_state/use-cohort-query';
 import { Answered } from '../../_ui/answered';
 import { SegmentedChoice } from '../../_ui/segmented-choice';
+import styles from './programs-screen.module.css';
 import { ProgramsView } from './programs-view';
+import { ReviewChoiceFields } from './review-choice';
+import { useReviewChoice } from './use-review-choice';
 
-const PURPOSES = ['baseline-latest', 'consecutive'] as const;
+const PURPOSES = ['baseline-latest', 'baseline-review', 'consecutive'] as const;
 const parsePurpose = parseAsStringLiteral(PURPOSES).withDefault('baseline-latest');
+
+interface ProgramsAnswer {
+  readonly rows: readonly ProgramRow[];
+  /** Of the planned review that is shown; empty for other purposes. */
+  readonly reviews: readonly ReviewCounts[];
+}
 
 /** Programs: did anything change by more than our own error, program by program, in the order of their names. */
 export const ProgramsScreen = () => {
   const words = useMessages().programs;
-  const [purpose, setPurpose] = useQueryState('purpose', parsePurpose);
-  const query = useCohortQuery<readonly ProgramRow[]>(`programs ${purpose}`, (cohort, filter, signal) =>
-    cohort.programs(filter, purpose, signal),
-  );
+  const [asked, setPurpose] = useQueryState('purpose', parsePurpose);
+  const { weeks, shown, choose } = useReviewChoice();
+  const purpose = asked === 'baseline-review' && shown === undefined ? 'baseline-latest' : asked;
+  const review = purpose === 'baseline-review' ? shown : undefined;
+  const key = review === undefined ? '' : ` ${String(review.week)} ${review.visit}`;
+  const query = useCohortQuery<ProgramsAnswer>(`programs ${purpose}${key}`, async (cohort, filter, signal) => {
+    if (review === undefined) return { rows: await cohort.programs(filter, purpose, signal), reviews: [] };
+    const narrowed = { ...filter, reviewWeek: review.week, reviewVisit: review.visit };
+    return {
+      rows: await cohort.programs(narrowed, purpose, signal),
+      reviews: await cohort.reviewCounts(narrowed, signal),
+    };
+  });
+  const offered = PURPOSES.filter((value) => value !== 'baseline-review' || weeks.length > 0);
   const choice = (
-    <SegmentedChoice
-      label={words.purposeLabel}
-      value={purpose}
-      options={PURPOSES.map((value) => ({ value, label: words.purpose[value] }))}
-      onChange={(value) => void setPurpose(value)}
-    />
+    <div className={styles.choices}>
+      <SegmentedChoice
+        label={words.purposeLabel}
+        value={purpose}
+        options={offered.map((value) => ({ value, label: words.purpose[value] }))}
+        onChange={(value) => void setPurpose(value)}
+      />
+      {review === undefined ? null : <ReviewChoiceFields weeks={weeks} shown={review} choose={choose} />}
+    </div>
   );
-  return <Answered query={query}>{(rows) => <ProgramsView rows={rows} purpose={purpose} choice={choice} />}</Answered>;
+  return (
+    <Answered query={query}>
+      {({ rows, reviews }) => (
+        <ProgramsView rows={rows} purpose={purpose} review={review} reviews={reviews} choice={choice} />
+      )}
+    </Answered>
+  );
 };

@@ -3,6 +3,7 @@
 import { useMemo, useState, type ReactNode } from 'react';
 import type { Purpose } from '../../../lib/cohort/types/filter';
 import type { ProgramRow } from '../../../lib/cohort/types/program-row';
+import type { ReviewCounts } from '../../../lib/cohort/types/reviews';
 import { describeProgramIntervals, tableProgramIntervals } from '../../../lib/figures/program-intervals/describe';
 import { drawProgramIntervals } from '../../../lib/figures/program-intervals/draw';
 import { buildProgramIntervals } from '../../../lib/figures/program-intervals/spec';
@@ -10,6 +11,7 @@ import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useFilter } from '../../_state/use-filter';
 import { useNamedMeasure } from '../../_state/use-named-measure';
 import { useSession } from '../../_state/workspace-provider';
+import { capitalised } from '../../_ui/capitalised';
 import { EquationShare } from '../../_ui/equation-share';
 import { DataTable } from '../../_ui/data-table';
 import { FigureFrame } from '../../_ui/figure-frame';
@@ -20,6 +22,7 @@ import { SetAsideNote } from '../../_ui/set-aside-note';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { useNarrow } from '../../_ui/use-narrow';
 import { ByErrorTable } from './by-error-table';
+import type { ShownReview } from './use-review-choice';
 import { programColumns } from './program-columns';
 import { programFinding } from './program-finding';
 import { judgingThreshold, programsFigure } from './programs-figure';
@@ -28,12 +31,15 @@ import styles from './programs-screen.module.css';
 
 interface ProgramsViewProps {
   readonly rows: readonly ProgramRow[];
-  readonly purpose: Exclude<Purpose, 'baseline-review'>;
+  readonly purpose: Purpose;
+  /** For the purpose *baseline-review*. */
+  readonly review: ShownReview | undefined;
+  readonly reviews: readonly ReviewCounts[];
   readonly choice: ReactNode;
 }
 
 /** The finding, the intervals on one axis, and the table, linked to each other. */
-export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
+export const ProgramsView = ({ rows, purpose, review, reviews, choice }: ProgramsViewProps) => {
   const messages = useMessages();
   const words = messages.programs;
   const formatters = useFormatters();
@@ -53,11 +59,18 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
     return buildProgramIntervals(programsFigure(rows, measure, precision, names, words, narrow), context);
   }, [rows, measure, precision, cohort, words, context, narrow]);
   const columns = useMemo(
-    () => programColumns(measure, filter.level, words, formatters),
-    [measure, filter.level, words, formatters],
+    () => programColumns({ measure, reviews: review === undefined ? undefined : reviews }, words, formatters),
+    [measure, review, reviews, words, formatters],
   );
-  const lead = words.lead({ purpose, level: filter.level, lsc });
-  const notes = programsNotes(rows, precision, purpose, filter.level, words);
+  const taken = review?.visit ?? 'closest';
+  const sensitivity = taken === 'closest' ? undefined : words.review.sensitivity({ visit: taken });
+  const fileName = [
+    words.fileName,
+    ...(review === undefined ? [] : [`week-${String(review.week).replace('.', '-')}`]),
+    ...(taken === 'closest' ? [] : [taken]),
+  ].join('-');
+  const lead = words.lead({ purpose, lsc, week: review?.week });
+  const notes = programsNotes(rows, precision, { purpose, review }, filter.level, words);
   const source =
     lsc === null || precision === undefined
       ? []
@@ -67,6 +80,7 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
   return (
     <div className={styles.screen}>
       <Sentence
+        overline={sensitivity}
         detail={
           <>
             <p>{words.notCompared}</p>
@@ -82,13 +96,13 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
           <FigureFrame
             frame={{
               title: words.figureTitle({ value: measure.name }),
-              subtitle: lead,
+              subtitle: sensitivity === undefined ? lead : `${capitalised(sensitivity)}. ${lead}`,
               caption: [...source, ...notes, words.notCompared].join(' '),
             }}
             draw={(theme) => drawProgramIntervals(spec, theme)}
             alternative={describeProgramIntervals(spec, context.words)}
             table={tableProgramIntervals(spec, context.words)}
-            fileName="programs"
+            fileName={fileName}
             onActivePoint={setPointed}
           />
         </LinkedPoints>
@@ -99,11 +113,12 @@ export const ProgramsView = ({ rows, purpose, choice }: ProgramsViewProps) => {
           rows={rows}
           columns={columns}
           rowKey={(row) => row.program}
-          fileName={words.fileName}
+          fileName={fileName}
           rowsWord={words.rowsWord}
           isMarked={(row) => row.program === pointed}
         />
         <p className={styles.notes}>{words.countsNote}</p>
+        {rows.some(({ asMeant }) => asMeant !== null) ? <p className={styles.notes}>{words.asMeantNote}</p> : null}
         <EquationShare measure={filter.measure} />
       </div>
       <ByErrorTable rows={rows} measure={measure} />

@@ -25,6 +25,11 @@ export interface ProgramRow {
   readonly stopped: number;
   /** What error alone would make of as many people; null without an own between-day error or with several pairs of a person. */
   readonly byError: ProgramByError | null;
+  /**
+   * Of the pairs with a result for which something is meant (the client's own column, else the program's settings), how
+   * many went as meant; null where nothing is meant for the value.
+   */
+  readonly asMeant: { readonly n: number; readonly of: number } | null;
 }
 
 /** A program's counts and spread against what measurement error alone gives, of up + down + within people. */

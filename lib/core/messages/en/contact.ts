@@ -1,5 +1,31 @@
 import type { Formatters } from '../../formatters';
 
+const MEANT = {
+  loss: 'to fall',
+  gain: 'to rise',
+  neither: 'to stay level',
+  up: 'to rise',
+  hold: 'not to fall',
+} as const;
+
+const DIRECTION = {
+  'as-meant': 'the change is in the intended direction',
+  'not-as-meant': 'the change is not in the intended direction',
+  within: 'so far the change is within error',
+} as const;
+
+const BESIDE = {
+  loss: DIRECTION,
+  gain: DIRECTION,
+  up: DIRECTION,
+  neither: { ...DIRECTION, 'as-meant': 'it is within error', 'not-as-meant': 'it changed by more than error' },
+  hold: {
+    ...DIRECTION,
+    'as-meant': 'it has not fallen by more than error',
+    'not-as-meant': 'it has fallen by more than error',
+  },
+} as const;
+
 /** The two lists of people to turn to, here in full and on This week in short. */
 export const contact = (f: Formatters) => ({
   title: 'To contact',
@@ -28,6 +54,16 @@ export const contact = (f: Formatters) => ({
   noError: 'no threshold yet',
   expected: (p: { expected: string; excess: string }) =>
     `The program lets expect ${p.expected}; ${p.excess} is beyond that.`,
+  meant: {
+    sentence: (p: {
+      value: string;
+      /** Null: meant for this client. */
+      program: string | null;
+      intention: keyof typeof MEANT;
+      beside: 'as-meant' | 'not-as-meant' | 'within';
+    }) =>
+      `${p.value} is meant ${MEANT[p.intention]} ${p.program === null ? 'for this client' : `in ${p.program}`}: ${BESIDE[p.intention][p.beside]}.`,
+  },
   howSure: (p: { visits: string; tier: string; level: number; comparable: string }) =>
     `${p.visits}; ${p.tier} at ${f.number(p.level)} %; ${p.comparable}.`,
   seenTwice: 'Seen at two visits',

@@ -3,12 +3,25 @@ import type { Formatters } from '../../formatters';
 /** Names beyond this number are counted, not listed. */
 const MOST_NAMES = 3;
 
+const COMPARED = {
+  'baseline-latest': 'Mean change from baseline to the latest visit',
+  consecutive: 'Mean change from each visit to the next',
+  'baseline-review': 'Mean change from baseline to the planned review',
+} as const;
+
+const VISIT = {
+  closest: 'closest',
+  'closest-comparable': 'closest comparable',
+  'first-in-window': 'first in window',
+} as const;
+
 /** Words of the Programs screen. Change is told among people seen; nothing here says why it came about. */
 export const programs = (f: Formatters) => {
   const inPrograms = (names: readonly string[], of: number): string =>
     names.length <= MOST_NAMES
       ? f.list(names.map((name) => `in ${name}`))
       : `in ${f.number(names.length)} of ${f.number(of)} programs`;
+  const weekNumber = (week: number): string => f.number(week, Number.isInteger(week) ? 0 : 1);
   return {
     title: 'Programs',
     none: 'No program holds a pair of visits under these filters.',
@@ -32,16 +45,28 @@ export const programs = (f: Formatters) => {
       if (p.mean === 0) return `In ${p.program}, mean ${p.value} stayed level among ${people}.`;
       return `In ${p.program}, mean ${p.value} ${p.mean > 0 ? 'rose' : 'fell'} by ${p.size} among ${people}.`;
     },
-    lead: (p: { purpose: 'baseline-latest' | 'consecutive'; level: number; lsc: string | null }) => {
-      const what =
-        p.purpose === 'baseline-latest'
-          ? 'Mean change from baseline to the latest visit'
-          : 'Mean change from each visit to the next';
+    /** The interval of a mean is always one of 95 %, whichever level one person's error is taken at. */
+    lead: (p: { purpose: keyof typeof COMPARED; lsc: string | null; week?: number | undefined }) => {
+      const week = p.week === undefined ? '' : ` of week ${weekNumber(p.week)}`;
       const band =
         p.lsc === null
           ? 'There is no threshold for one person yet, so no band is drawn.'
           : `The pale band is the error of one person, ±${p.lsc}: single people inside it have not changed by more than error.`;
-      return `${what}, with its ${f.number(p.level)} % interval. ${band}`;
+      return `${COMPARED[p.purpose]}${week}, with its ${f.number(95)} % interval. ${band}`;
+    },
+    review: {
+      label: 'Planned review',
+      week: (p: { week: number }) => `week ${weekNumber(p.week)}`,
+      visitLabel: 'Visit of the window',
+      visit: VISIT,
+      sensitivity: (p: { visit: keyof typeof VISIT }) => `sensitivity: ${VISIT[p.visit]}`,
+      taken: {
+        closest: 'Of all visits in the window, the closest to the target is taken, then judged.',
+        'closest-comparable':
+          'Of the visits in the window, the closest comparable one is taken; where there is none, the closest with a caution, else the closest.',
+        'first-in-window': 'The first visit in the window is taken, then judged.',
+      },
+      seenOfDue: 'Seen: of those due; who was seen early is in neither.',
     },
     notCompared: 'Change among people seen; not compared with people who did not take part.',
     regression: 'People picked for an extreme first value tend to move back on their own.',
@@ -62,7 +87,11 @@ export const programs = (f: Formatters) => {
     stoppedNote: (p: { n: number }) =>
       f.plural(p.n, '# change is stopped by a guard.', '# changes are stopped by a guard.'),
     purposeLabel: 'Which visits are compared',
-    purpose: { 'baseline-latest': 'Baseline to latest', consecutive: 'Visit to visit' },
+    purpose: {
+      'baseline-latest': 'Baseline to latest',
+      'baseline-review': 'Baseline to review',
+      consecutive: 'Visit to visit',
+    },
     figureTitle: (p: { value: string }) => `Mean change of ${p.value} by program`,
     threshold: (p: { lsc: string; tier: string; df: number }) =>
       `Error of one person: ±${p.lsc} (${p.tier}, ${f.number(p.df)} degrees of freedom).`,
@@ -70,6 +99,7 @@ export const programs = (f: Formatters) => {
     nText: (p: { compared: number; pairs: number }) => `${f.number(p.compared)} of ${f.number(p.pairs)} pairs`,
     summary: {
       none: 'No two visits of one person yet.',
+      noReview: 'Nobody has a baseline and this review.',
       nothingCompared: (p: { pairs: number }) => `None of ${f.plural(p.pairs, '# pair', '# pairs')} could be compared.`,
       tooFew: 'Too few compared for an interval.',
       mean: (p: { mean: string; low: string; high: string; direction: 'rose' | 'fell' | 'unclear' }) => {
@@ -84,8 +114,12 @@ export const programs = (f: Formatters) => {
       pairs: 'Pairs',
       compared: 'Compared',
       mean: 'Mean change',
-      low: (p: { level: number }) => `${f.number(p.level)} % interval from`,
-      high: (p: { level: number }) => `${f.number(p.level)} % interval to`,
+      low: `${f.number(95)} % interval from`,
+      high: `${f.number(95)} % interval to`,
+      due: 'Due',
+      seen: 'Seen',
+      day: 'Day seen, median (quartiles)',
+      asMeant: 'as intended',
       up: '▲ up',
       down: '▼ down',
       within: '● within',
@@ -96,6 +130,10 @@ export const programs = (f: Formatters) => {
     },
     countsNote:
       'Up, down and within: of the pairs that were judged. The others: of all pairs. A percentage stands only where 20 or more are counted.',
+    asMeantNote:
+      'As intended: of the pairs judged in programs whose settings say what is meant for this value; a client’s own entry for the weight goes first. Meant to fall or rise: more than error that way. Meant not to fall: not down by more than error. Meant to stay level: within error. A count, not an effect.',
+    notSaid: '–',
+    day: (p: { median: string; q1: string; q3: string }) => `${p.median} (${p.q1}–${p.q3})`,
     count: (p: { n: number; of: number }) => `${f.number(p.n)}/${f.number(p.of)}`,
     share: (p: { n: number; of: number }) => (p.of >= 20 ? f.percent(p.n / p.of) : undefined),
     tableTitle: 'Every program, in numbers',

@@ -73,6 +73,10 @@ export const settingsPrograms = (f: Formatters) => ({
       neither: 'no change of weight is intended',
       change: 'a change of weight is intended',
     },
+    leanIntended: {
+      up: (p: { value: string }) => `${p.value} is meant to rise`,
+      hold: (p: { value: string }) => `${p.value} is meant not to fall`,
+    },
     program: 'Program',
     start: 'Started on',
     add: 'Add to a program',
