@@ -1,5 +1,4 @@
 import { parseArgs } from 'node:util';
-import { REVIEW_VISITS, type ReviewVisit } from '../cohort/types/filter';
 import { parseIsoDate, type IsoDate } from '../core/iso-date';
 import { err, ok, type Result } from '../core/result';
 
@@ -15,7 +14,7 @@ export interface CohortArguments {
   readonly level: 80 | 90 | 95 | undefined;
   readonly comparable: 'strict' | 'caution' | 'all' | undefined;
   /** Which visit of a planned review's window is compared: the closest, or a sensitivity. */
-  readonly reviewVisit: ReviewVisit | undefined;
+  readonly reviewVisit: 'closest' | 'closest-comparable' | 'first-in-window' | undefined;
   readonly acceptQuestions: boolean;
 }
 
@@ -70,7 +69,11 @@ export const cohortArguments = (argv: readonly string[]): Result<CohortArguments
       measures: values.measure?.flatMap((text) => text.split(',')),
       level: level === undefined ? undefined : (Number(level) as 80 | 90 | 95),
       comparable: oneOf(values.comparable, ['strict', 'caution', 'all'], '--comparable'),
-      reviewVisit: oneOf(values['review-visit'], REVIEW_VISITS, '--review-visit'),
+      reviewVisit: oneOf(
+        values['review-visit'],
+        ['closest', 'closest-comparable', 'first-in-window'],
+        '--review-visit',
+      ),
       acceptQuestions: oneOf(values.questions, ['hold', 'accept'], '--questions') === 'accept',
     });
   } catch (error) {

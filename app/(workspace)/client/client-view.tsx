@@ -32,17 +32,15 @@ const keyOf = (row: ChangeRow): string =>
 export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
   const wording = useWording();
   const { filter } = useFilter();
-  const { messages, formatters, valueWords, guardsOf, meantBy } = wording;
+  const { messages, formatters, valueWords, guardsOf, programs, lean } = wording;
   const words = messages.client;
   const measure = judgedMeasure(detail, filter.measure);
-  const pairs = useMemo(
-    () => pairColumns(measure, { messages, formatters, valueWords, guardsOf, meantBy }),
-    [measure, messages, formatters, valueWords, guardsOf, meantBy],
+  const columnWording = useMemo(
+    () => ({ messages, formatters, valueWords, guardsOf, programs, lean }),
+    [messages, formatters, valueWords, guardsOf, programs, lean],
   );
-  const latest = useMemo(
-    () => latestColumns({ messages, formatters, valueWords, guardsOf, meantBy }),
-    [messages, formatters, valueWords, guardsOf, meantBy],
-  );
+  const pairs = useMemo(() => pairColumns(measure, columnWording), [measure, columnWording]);
+  const latest = useMemo(() => latestColumns(columnWording), [columnWording]);
   const change = currentChange(detail, measure);
   return (
     <article className={styles.client}>

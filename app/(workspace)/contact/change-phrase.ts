@@ -3,7 +3,7 @@ import type { Formatters } from '../../../lib/core/formatters';
 import type { Messages } from '../../../lib/core/messages/en';
 import type { Cohort } from '../../../lib/cohort/types/cohort';
 import type { ChangeRow } from '../../../lib/cohort/types/change-row';
-import type { Intention } from '../../../lib/cohort/intended-direction';
+import type { Settings } from '../../../lib/cohort/settings';
 import type { ValueWords } from '../../_state/use-value-words';
 
 /** What a sentence about a client needs besides the row. */
@@ -12,8 +12,9 @@ export interface Wording {
   readonly formatters: Formatters;
   readonly valueWords: (id: ChangeRow['measure']) => ValueWords;
   readonly guardsOf: Cohort['guards'];
-  /** What a program means to do to a value; null where nobody said. */
-  readonly meantBy: (program: string, measure: ChangeRow['measure']) => Intention | null;
+  readonly programs: Settings['programs'];
+  /** The clinic's lean value. */
+  readonly lean: Cohort['lean'];
 }
 
 /** *Fat-free mass ▼ down 2.7 kg since 8 September 2025 (12 weeks)*. */

@@ -1,6 +1,6 @@
-import { besideIntention } from '../../../lib/cohort/intended-direction';
 import type { ChangeRow } from '../../../lib/cohort/types/change-row';
-import type { ClientWeightIntention } from '../../../lib/cohort/weight-intention';
+import type { ClientEnrolment } from '../../../lib/cohort/types/client-detail';
+import { meantBeside } from '../../../lib/workspace/meant-beside';
 import type { Wording } from './change-phrase';
 
 /**
@@ -8,21 +8,13 @@ import type { Wording } from './change-phrase';
  * result. `own`: what is meant for this client's weight, where that is known.
  */
 export const meantSentence = (
-  { measure, program, result }: ChangeRow,
-  { messages, valueWords, meantBy }: Wording,
-  own: ClientWeightIntention | null = null,
+  row: ChangeRow,
+  { messages, valueWords, programs, lean }: Wording,
+  own: ClientEnrolment['weightIntended'] = null,
 ): readonly string[] => {
-  const ofProgram = meantBy(program, measure);
-  const intention = measure === 'weight' && own !== null ? own : ofProgram;
-  const beside = besideIntention(result, intention);
-  if (beside === null || intention === null || intention === 'change') return [];
-  const words = messages.contact.meant;
-  return [
-    words.sentence({
-      value: valueWords(measure).title,
-      program: intention === ofProgram ? program : null,
-      intention,
-      beside,
-    }),
-  ];
+  const meant = meantBeside(row, { programs, lean }, own);
+  if (meant === undefined) return [];
+  const { intention, beside, byProgram } = meant;
+  const value = valueWords(row.measure).title;
+  return [messages.contact.meant.sentence({ value, program: byProgram ? row.program : null, intention, beside })];
 };

@@ -1,7 +1,5 @@
 'use client';
 
-import { useCallback } from 'react';
-import { programIntention } from '../../../lib/cohort/intended-direction';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
 import { useValueWords } from '../../_state/use-value-words';
@@ -10,20 +8,12 @@ import type { Wording } from './change-phrase';
 /** Words, formats and names of values for sentences about a client. */
 export const useWording = (): Wording => {
   const { cohort, settings } = useSession();
-  const meantBy = useCallback<Wording['meantBy']>(
-    (program, measure) =>
-      programIntention(
-        settings.programs.find(({ name }) => name === program),
-        measure,
-        cohort.lean,
-      ),
-    [settings, cohort],
-  );
   return {
     messages: useMessages(),
     formatters: useFormatters(),
     valueWords: useValueWords(),
     guardsOf: cohort.guards,
-    meantBy,
+    programs: settings.programs,
+    lean: cohort.lean,
   };
 };

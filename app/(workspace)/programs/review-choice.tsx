@@ -1,10 +1,9 @@
 'use client';
 
-import { REVIEW_VISITS } from '../../../lib/cohort/types/filter';
 import { useMessages } from '../../_state/language-provider';
 import { LabelledSelect } from '../../_ui/labelled-select';
 import styles from './programs-screen.module.css';
-import type { ShownReview } from './use-review-choice';
+import { REVIEW_VISITS, type ShownReview } from './use-review-choice';
 
 interface ReviewChoiceFieldsProps {
   readonly weeks: readonly number[];

@@ -2,8 +2,14 @@
 
 import { parseAsFloat, parseAsStringLiteral, useQueryStates } from 'nuqs';
 import { useMemo } from 'react';
-import { REVIEW_VISITS, type ReviewVisit } from '../../../lib/cohort/types/filter';
+import type { ReviewVisit } from '../../../lib/cohort/types/filter';
 import { useSession } from '../../_state/workspace-provider';
+
+export const REVIEW_VISITS = [
+  'closest',
+  'closest-comparable',
+  'first-in-window',
+] as const satisfies readonly ReviewVisit[];
 
 const parsers = {
   week: parseAsFloat,
