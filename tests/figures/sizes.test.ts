@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { drawAgreement } from '../../lib/figures/agreement/draw';
+import { buildAgreement } from '../../lib/figures/agreement/spec';
 import { boxContains, boxesOverlap } from '../../lib/figures/box';
+import { drawControlChart } from '../../lib/figures/control-chart/draw';
+import { buildControlChart } from '../../lib/figures/control-chart/spec';
+import { drawErrorBars } from '../../lib/figures/error-bars/draw';
+import { buildErrorBars } from '../../lib/figures/error-bars/spec';
 import { lightTheme } from '../../lib/figures/figure-theme';
 import { drawIndexChart } from '../../lib/figures/index-chart/draw';
 import { buildIndexChart } from '../../lib/figures/index-chart/spec';
@@ -10,7 +16,8 @@ import { drawVectorGraph } from '../../lib/figures/vector-graph/draw';
 import { buildVectorGraph } from '../../lib/figures/vector-graph/spec';
 import { cloud } from './example-cloud';
 import { lanesData, manyVisits } from './example-lanes';
-import { context, indexGroups, vectorGroups } from './examples';
+import { controlChartData } from './example-control-chart';
+import { context, errorBarsMixed, indexGroups, vectorGroups } from './examples';
 import { textBoxes } from './inspect';
 
 const overlaps = (figure: SvgNode): string[] => {
@@ -46,6 +53,28 @@ describe.each(Object.entries(sizes))('on %s', (_name, size) => {
       'forty visits',
       drawTimeLanes(buildTimeLanes(manyVisits, { ...at, width: Math.max(600, size.width) }), lightTheme),
     ],
+  ])('labels of %s stay apart and inside', (_figure, figure) => {
+    expect(overlaps(figure)).toEqual([]);
+    expect(outside(figure)).toEqual([]);
+  });
+});
+
+describe('on a telephone', () => {
+  const at = { ...context, width: 310, height: 300 };
+  const bars = { title: 'Least significant change', values: errorBarsMixed.bars };
+  const points = cloud('A', 40, { at: [48, 1.2], spread: [8, 1.1], correlation: 0.2 }, 400);
+  const difference = {
+    unit: 'kg',
+    digits: 1,
+    meanTitle: 'Mean of fat-free mass in the week',
+    differenceTitle: 'Second minus first',
+    points: points.map(({ key, x, y }) => ({ key, label: key, first: x + y / 2, second: x - y / 2 })),
+    agreement: { bias: 1.2, limits: [-0.96, 3.36] },
+  } as const;
+  it.each([
+    ['the error of every value', drawErrorBars(buildErrorBars(bars, at), lightTheme)],
+    ['the difference against the mean', drawAgreement(buildAgreement(difference, at), lightTheme)],
+    ['the control chart', drawControlChart(buildControlChart(controlChartData, at), lightTheme)],
   ])('labels of %s stay apart and inside', (_figure, figure) => {
     expect(overlaps(figure)).toEqual([]);
     expect(outside(figure)).toEqual([]);

@@ -11,6 +11,7 @@ import { useValueNames } from '../../_state/use-value-names';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LabelledSelect } from '../../_ui/labelled-select';
 import { useFigureContext } from '../../_ui/use-figure-context';
+import { useNarrow } from '../../_ui/use-narrow';
 import { useOpenPath } from '../../_ui/use-open-path';
 import { AcceptConversion } from './accept-conversion';
 import { crossCheckFigure, crossCheckSentence } from './cross-check-view';
@@ -21,7 +22,8 @@ const Chart = ({ check, measure }: { readonly check: CrossCheck; readonly measur
   const formatters = useFormatters();
   const nameOf = useValueNames();
   const openPath = useOpenPath();
-  const context = useFigureContext({ width: 720, height: 340 });
+  const narrow = useNarrow();
+  const context = useFigureContext({ width: narrow ? 310 : 720, height: narrow ? 300 : 340 });
   const { first, second } = check;
   const value = check.values.find((one) => one.measure === measure) ?? check.values[0];
   const spec = useMemo(

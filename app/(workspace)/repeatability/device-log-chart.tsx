@@ -11,6 +11,7 @@ import { ActNote } from '../../_ui/act-note';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LabelledInput } from '../../_ui/labelled-input';
 import { useFigureContext } from '../../_ui/use-figure-context';
+import { useNarrow } from '../../_ui/use-narrow';
 import { logFigure } from './device-log-figure';
 import styles from './repeatability-screen.module.css';
 import { useSignature } from './use-signature';
@@ -67,7 +68,7 @@ const Steps = ({ chart }: { readonly chart: LogChart }) => {
 /** One device's control chart, what lies outside, and its steps. */
 export const DeviceLogChart = ({ chart }: { readonly chart: LogChart }) => {
   const words = useMessages().devices.log;
-  const context = useFigureContext({ width: 900, height: 300 });
+  const context = useFigureContext({ width: useNarrow() ? 310 : 900, height: 300 });
   const spec = useMemo(() => buildControlChart(logFigure(chart, words.axis), context), [chart, words.axis, context]);
   const outside = spec.points.filter((point) => point.outside);
   const finding =

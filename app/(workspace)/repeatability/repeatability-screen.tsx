@@ -18,6 +18,7 @@ import { rowNameHandlers } from '../../_ui/row-name';
 import { Sentence } from '../../_ui/sentence';
 import { Empty } from '../../_ui/states';
 import { useFigureContext } from '../../_ui/use-figure-context';
+import { useNarrow } from '../../_ui/use-narrow';
 import { answerDetail } from './answer-detail';
 import { ChoicesSection } from './choices-section';
 import { CrossCheckSection } from './cross-check-section';
@@ -37,7 +38,7 @@ export const RepeatabilityScreen = () => {
   const formatters = useFormatters();
   const { cohort } = useSession();
   const { filter } = useFilter();
-  const context = useFigureContext({ width: 720 });
+  const context = useFigureContext({ width: useNarrow() ? 310 : 720 });
   const [row, setRow] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const rows = cohort.precision(filter.level);
@@ -57,6 +58,8 @@ export const RepeatabilityScreen = () => {
   const query = useCohortQuery('error-study', (open, asked, signal) => open.errorStudy(asked, signal));
   const study = query.kind === 'ready' ? query.value : undefined;
   const tiers = [...new Set(rows.map((one) => one.tier))].sort();
+  const drawn = new Set(spec.bars.map(({ id }) => id));
+  const drawnTiers = tiers.filter((tier) => rows.some((one) => one.tier === tier && drawn.has(one.measure)));
   const studied = rows.some((one) => one.tier !== 6);
 
   return (
@@ -81,7 +84,7 @@ export const RepeatabilityScreen = () => {
                 frame={{
                   title,
                   subtitle: words.figureCaption,
-                  caption: tiers.map((tier) => words.tierLong[tier]).join(' '),
+                  caption: drawnTiers.map((tier) => words.tierLong[tier]).join(' '),
                 }}
                 draw={(theme) => drawErrorBars(spec, theme)}
                 alternative={describeErrorBars(spec, context.words)}

@@ -14,6 +14,7 @@ import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useFilter } from '../../_state/use-filter';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { useFigureContext } from '../../_ui/use-figure-context';
+import { useNarrow } from '../../_ui/use-narrow';
 import { useOpenPath } from '../../_ui/use-open-path';
 import { differenceFigure, quartersFigure } from './study-figures';
 
@@ -29,7 +30,8 @@ export const StudyFigures = ({ study, measure, row }: StudyFiguresProps) => {
   const formatters = useFormatters();
   const { filter } = useFilter();
   const openPath = useOpenPath();
-  const context = useFigureContext({ width: 720, height: 360 });
+  const narrow = useNarrow();
+  const context = useFigureContext({ width: narrow ? 310 : 720, height: narrow ? 300 : 360 });
   const difference = useMemo(
     () => buildAgreement(differenceFigure(study, measure, row, words, formatters), context),
     [study, measure, row, words, formatters, context],

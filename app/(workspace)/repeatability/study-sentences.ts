@@ -16,7 +16,13 @@ const driftSentences = (kind: 'visit' | 'reading', drift: Drift | null, wording:
   const write = (value: number): string => formatters.change(value, measure.unit, measure.decimals + 1);
   const [low, high] = drift.interval;
   return [
-    words.drift({ kind, mean: write(drift.mean), low: write(low), high: write(high), n: drift.n }),
+    words.drift({
+      kind,
+      mean: `${write(drift.mean)}\u00A0${formatters.unit(measure.unit)}`.trim(),
+      low: write(low),
+      high: write(high),
+      n: drift.n,
+    }),
     drift.excludesZero && drift.peWithoutDrift !== null
       ? words.driftSays({
           higher: drift.mean > 0,

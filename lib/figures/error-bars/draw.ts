@@ -10,12 +10,18 @@ import { fitText } from '../wrap-text';
 import type { ErrorBar, ErrorBarsSpec } from './spec';
 
 const ROW = 30;
+/** Name and numbers above the line, where there is no room beside it. */
+const ROW_STACKED = 46;
+const STACKED_BELOW = 480;
 const TOP = 4;
 const BOTTOM = 44;
+const STACKED_EDGE = 8;
 
-/** Draws the spec: name, a dot with its range, the numbers. */
+/** Draws the spec: name, a dot with its range, the numbers; in a narrow figure name and numbers above their line. */
 export const drawErrorBars = (spec: ErrorBarsSpec, theme: FigureTheme): SvgNode => {
-  const height = TOP + Math.max(spec.bars.length, 1) * ROW + BOTTOM;
+  const stacked = spec.width < STACKED_BELOW;
+  const row = stacked ? ROW_STACKED : ROW;
+  const height = TOP + Math.max(spec.bars.length, 1) * row + BOTTOM;
   const root = (children: readonly (SvgNode | undefined)[]): SvgNode =>
     figureRoot('error-bars', spec.width, height, theme, children);
   if (spec.message !== undefined) return root([drawMessage(spec.message, spec.width / 2, height / 2, theme)]);
@@ -31,19 +37,22 @@ export const drawErrorBars = (spec: ErrorBarsSpec, theme: FigureTheme): SvgNode 
     'regular',
     spec.width * 0.36,
   );
-  const left = names + 20;
-  const right = spec.width - numbers - 20;
+  const left = stacked ? STACKED_EDGE : names + 20;
+  const right = spec.width - (stacked ? STACKED_EDGE : numbers + 20);
   const scale = scaleLinear().domain(spec.axis.domain).range([left, right]);
-  const bottom = TOP + spec.bars.length * ROW;
+  const bottom = TOP + spec.bars.length * row;
   const box = { left, right, top: TOP, bottom };
   const drawRow = (bar: ErrorBar, index: number): SvgNode => {
-    const y = TOP + (index + 0.5) * ROW;
+    const top = TOP + index * row;
+    const y = top + row * (stacked ? 0.7 : 0.5);
+    const words = stacked ? top + row * 0.28 : y;
+    const room = stacked ? spec.width - numbers - 12 : names;
     return focusable(bar.key, bar.focusLabel, [
       svgNode('line', { x1: left, x2: right, y1: y, y2: y, stroke: theme.hair }),
       drawLabel({
-        text: fitText(bar.label, names + 1, STRONG_SIZE),
+        text: fitText(bar.label, room + 1, STRONG_SIZE),
         x: 0,
-        y: centredBaseline(y, STRONG_SIZE),
+        y: centredBaseline(words, STRONG_SIZE),
         size: STRONG_SIZE,
         fill: theme.ink,
       }),
@@ -60,7 +69,7 @@ export const drawErrorBars = (spec: ErrorBarsSpec, theme: FigureTheme): SvgNode 
       drawLabel({
         text: fitText(bar.text, numbers + 1, TEXT_SIZE),
         x: spec.width,
-        y: centredBaseline(y),
+        y: centredBaseline(words),
         anchor: 'end',
         fill: theme.ink,
       }),
