@@ -1,6 +1,7 @@
 import type { IsoDate } from '../core/iso-date';
 import type { Engine, Row } from '../engine/types';
 import { fillSettings } from './fill-settings';
+import { groupPrecisionRows, readGroupInputs } from './group-precision';
 import { precisionRows, type PrecisionInput } from './precision';
 import type { CohortModel } from './model';
 import type { Settings } from './settings';
@@ -14,6 +15,7 @@ import { betweenSumsQuery, withinSumsQuery } from './sql/precision-sql';
 import { readingValuesStatement, siteStatements } from './sql/reading-values-sql';
 import { reviewsStatements } from './sql/reviews-sql';
 import { studyStatements } from './sql/study-visits-sql';
+import { thresholdGroupsStatement } from './sql/visit-groups-sql';
 import { visitsStatements } from './sql/visits-sql';
 import type { Level } from './types/filter';
 import type { PrecisionRow } from './types/precision-row';
@@ -44,9 +46,25 @@ const readPrecision = async (engine: Engine, model: CohortModel): Promise<Precis
   };
 };
 
-const fillThresholds = async (engine: Engine, rows: ReadonlyMap<Level, readonly PrecisionRow[]>): Promise<void> => {
-  const values = [...rows].flatMap(([level, levelRows]) =>
-    levelRows.map((row) => [
+/** A group with an own threshold of any value has a row for each: its own, or everyone's again. */
+const thresholdRows = (
+  everyone: readonly PrecisionRow[],
+  groups: readonly PrecisionRow[],
+): readonly (readonly [string, PrecisionRow])[] => [
+  ...everyone.map((row) => ['', row] as const),
+  ...[...new Set(groups.map(({ group }) => group))].flatMap((name) =>
+    everyone.map(
+      (row) => [name ?? '', groups.find((own) => own.group === name && own.measure === row.measure) ?? row] as const,
+    ),
+  ),
+];
+
+const fillThresholds = async (
+  engine: Engine,
+  built: Pick<BuiltTables, 'precision' | 'groupPrecision'>,
+): Promise<void> => {
+  const values = [...built.precision].flatMap(([level, everyone]) =>
+    thresholdRows(everyone, built.groupPrecision.get(level) ?? []).map(([group, row]) => [
       row.measure,
       level,
       row.tier,
@@ -56,18 +74,35 @@ const fillThresholds = async (engine: Engine, rows: ReadonlyMap<Level, readonly 
       row.atOwnValues === true ? 1 : 0,
       row.atOwnValues === true && row.sw !== null ? 2 * row.sw ** 2 : 0,
       row.form === 'log' ? 1 : 0,
+      group,
+      row.group === undefined ? 0 : 1,
     ]),
   );
   await engine.insert(
     'thresholds',
-    ['measure', 'level', 'tier', 'two_between', 'within_variance', 'factor', 'at_own_values', 'least', 'is_log'],
+    [
+      'measure',
+      'level',
+      'tier',
+      'two_between',
+      'within_variance',
+      'factor',
+      'at_own_values',
+      'least',
+      'is_log',
+      'group_name',
+      'own',
+    ],
     values,
   );
 };
 
 /** What building the tables leaves for the questions. */
 export interface BuiltTables {
+  /** Everyone's error of each value. */
   readonly precision: ReadonlyMap<Level, readonly PrecisionRow[]>;
+  /** What groups have of their own, where the clinic takes the error by groups. */
+  readonly groupPrecision: ReadonlyMap<Level, readonly PrecisionRow[]>;
   readonly vectorError: MeasuredVectorError | undefined;
 }
 
@@ -105,7 +140,15 @@ export const buildTables = async (
   const precision = new Map(
     LEVELS.map((level) => [level, precisionRows(model.catalogue.all, input, settings, level)] as const),
   );
-  await fillThresholds(engine, precision);
+  const inputs = await readGroupInputs(engine, model, input);
+  const groupPrecision = new Map(
+    LEVELS.map(
+      (level) =>
+        [level, groupPrecisionRows(model.catalogue.all, inputs, precision.get(level) ?? [], settings, level)] as const,
+    ),
+  );
+  await fillThresholds(engine, { precision, groupPrecision });
+  if (model.study.errorFrom !== 'everyone') await engine.run(thresholdGroupsStatement);
   await fillConversionErrors(engine, model, precision.get(95) ?? []);
-  return { precision, vectorError: await readVectorError(engine, model, settings) };
+  return { precision, groupPrecision, vectorError: await readVectorError(engine, model, settings) };
 };

@@ -56,7 +56,7 @@ export const changeConfidenceOf = async (
       n: Number(row['n']),
       mean: Number(row['mean']),
       sumSquares: Number(row['ss']),
-      variance: (Number(row['lsc']) / factor) ** 2,
+      variance: (Number(row['lsc']) / Number(row['factor'])) ** 2,
     })),
   );
   const guess =

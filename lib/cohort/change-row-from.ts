@@ -40,7 +40,7 @@ const thresholdReason = (tier: Tier): readonly Reason[] => {
 
 /** The columns of `change_rows` that a `ChangeRow` is read from. */
 export const CHANGE_COLUMNS = `r.purpose, r.review_week, r.client_key, c.client_id, r.program, r.from_no, r.to_no, r.target_no, r.broken, r.unknown,
-  r.pair_rank, r.from_date, r.to_date, r.k_from, r.k_to, r.value_from, r.value_to, r.change, r.tier, r.lsc, r.guard_kind,
+  r.pair_rank, r.from_date, r.to_date, r.k_from, r.k_to, r.value_from, r.value_to, r.change, r.tier, r.lsc, r.error_group, r.own_error, r.guard_kind,
   r.guard_mask, r.admitted, r.result_code, r.term_weight, r.term_resistance, r.term_reactance, r.term_height, r.term_age`;
 
 /** One row of `change_rows` as the typed answer. */
@@ -66,6 +66,7 @@ export const changeRowFrom = (row: Row, measure: Measure, masks: GradeMasks): Ch
     change: Number(row['change']),
     lsc: row['lsc'] === null || row['lsc'] === undefined ? null : Number(row['lsc']),
     tier,
+    errorGroup: row['own_error'] === 1 ? String(row['error_group']) : null,
     comparable: GRADES[Number(row['pair_rank'])] ?? 'no',
     admitted: row['admitted'] === 1,
     result: result === null || result === undefined ? null : (RESULTS[String(result)] ?? null),

@@ -7,6 +7,7 @@ import { clientEnergyOf, clientWaistOf } from './client-energy';
 import { clientVectorOf } from './client-vector';
 import { clientVisitFrom, clientVisitsQuery } from './client-visits';
 import type { CohortModel } from './model';
+import { precisionFor } from './group-precision';
 import { judgedMeasureOf } from './judged-measure';
 import { newestChange } from './newest-change';
 import type { Ask } from './question';
@@ -15,7 +16,7 @@ import { weightIntention } from './weight-intention';
 import type { ChangeRow } from './types/change-row';
 import type { ClientDetail, ClientEnrolment, ClientVisit } from './types/client-detail';
 import type { CohortFilter, Level } from './types/filter';
-import type { PrecisionRow } from './types/precision-row';
+import type { CohortErrors } from './types/precision-row';
 import type { MeasuredVectorError } from './vector-error';
 
 const personQuery = `SELECT c.client_key, c.client_id, c.family_name, c.given_name, c.sex, c.series_height_cm,
@@ -78,7 +79,7 @@ export interface ClientSources {
   readonly model: CohortModel;
   readonly settings: Settings;
   readonly vectorError: MeasuredVectorError | undefined;
-  readonly precision: (level: Level) => readonly PrecisionRow[];
+  readonly errors: (level: Level) => CohortErrors;
   /** The equation in force for resting energy expenditure. */
   readonly restingEquation: Equation | undefined;
 }
@@ -110,7 +111,7 @@ export const clientDetailOf = async (
   ];
   const vector = await clientVectorOf(ask, model, sources.vectorError, alone, options);
   const current = newestChange(latestChanges.filter(({ measure }) => measure === chosen.id));
-  const errors = sources.precision(filter.level).find(({ measure }) => measure === chosen.id);
+  const errors = precisionFor(sources.errors(filter.level), chosen.id, current?.errorGroup ?? null);
   const confidence =
     current === undefined ? null : await changeConfidenceOf(ask, model, errors, alone, current, signal);
   const known = { visits, latest: latestChanges };

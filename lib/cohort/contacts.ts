@@ -2,12 +2,12 @@ import { daysBetween, type IsoDate } from '../core/iso-date';
 import { changesOf } from './changes';
 import { bestOfEarlier } from './contact-rules/best-of-earlier';
 import { STRIP_LENGTH, type ContactContext } from './contact-rules/contact-context';
-import { contactSeriesFrom, type ContactSeries } from './contact-rules/contact-series';
+import { contactSeriesFrom, seriesGroup, type ContactSeries } from './contact-rules/contact-series';
 import { candidateFrom, stripsByClient } from './contact-rules/lean-candidate';
 import { againRow, byWhy, whyAgain } from './contact-rules/measure-again';
 import { byErrorAlone, countOf } from './contact-rules/rule-counts';
 import { statusFindings, type StatusValue } from './contact-rules/status-findings';
-import { ruleBook, talkToReasons } from './contact-rules/talk-to-reasons';
+import { ruleBook, talkToReasons, type RuleBooks } from './contact-rules/talk-to-reasons';
 import { cutOffsInForce } from './cut-offs-in-force';
 import type { CohortModel } from './model';
 import type { Ask } from './question';
@@ -87,7 +87,7 @@ export const contactsOf = async (
   context: ContactContext,
   signal?: AbortSignal,
 ): Promise<ContactLists> => {
-  const { model, settings, precision, asOf } = context;
+  const { model, settings, errors, asOf } = context;
   const rows = await ask(contactCandidatesQuery(model), filter, { signal });
   const strips = stripsByClient(
     await ask(stripQuery(model), filter, { signal }),
@@ -95,7 +95,14 @@ export const contactsOf = async (
   );
   const series = await seriesOf(ask, filter, context, signal);
   const cutOffs = cutOffsInForce(settings);
-  const book = ruleBook(settings, model.lean, precision, cutOffs);
+  const everyone = ruleBook(settings, model.lean, errors, cutOffs, null);
+  const ofGroups = new Map(
+    [...new Set(errors.groups.flatMap(({ group }) => group ?? []))].map((group) => [
+      group,
+      ruleBook(settings, model.lean, errors, cutOffs, group),
+    ]),
+  );
+  const books: RuleBooks = (group) => ofGroups.get(group ?? '') ?? everyone;
   const candidates = new Map(
     rows.map((row) => {
       const candidate = candidateFrom(row, context, strips);
@@ -109,7 +116,7 @@ export const contactsOf = async (
       talkToReasons(
         candidates.get(key)?.evidence,
         { lean: series.lean.get(key), weight: series.weight.get(key) },
-        book,
+        books,
       ),
     ]),
   );
@@ -143,21 +150,26 @@ export const contactsOf = async (
           : undefined;
       if (contact === undefined) return [];
       const lean = isLean(key) ? series.lean.get(key) : undefined;
-      const best = lean === undefined || book.lean === undefined ? null : bestOfEarlier(lean, book.lean, filter.level);
+      const own = lean === undefined ? undefined : books(seriesGroup(lean)).lean;
+      const best = lean === undefined || own === undefined ? null : bestOfEarlier(lean, own, filter.level);
       return [{ ...contact, list: 'talk-to', reasons, best, asked }];
     })
     .sort(byStrength);
   const checked = [...candidates.values()].filter(
     ({ change }) => change.admitted && change.result !== null && change.result !== 'no-threshold',
-  ).length;
+  );
   const rowKeys = new Set(talkTo.map(({ clientKey }) => clientKey));
   return {
     asOf,
     talkTo,
     measureAgain: [...again].sort(byWhy),
-    checked,
-    byErrorAlone: byErrorAlone(checked, context, filter.level),
-    rules: TALK_TO_RULES.filter(book.isOn).map((rule) => countOf(rule, [...found.values()], talkTo, filter.level)),
+    checked: checked.length,
+    byErrorAlone: byErrorAlone(
+      checked.map(({ change }) => change),
+      context,
+      filter.level,
+    ),
+    rules: TALK_TO_RULES.filter(everyone.isOn).map((rule) => countOf(rule, [...found.values()], talkTo, filter.level)),
     weightQuestions: [...series.weight.values()].flatMap((one) => {
       const loss = found.get(one.clientKey)?.asked ?? null;
       if (loss === null || rowKeys.has(one.clientKey)) return [];

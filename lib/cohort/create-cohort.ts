@@ -22,6 +22,8 @@ import { reviewCountsOf, reviewsOf } from './reviews';
 import { crosscheckRowsQuery } from './sql/crosscheck-sql';
 import { summaryOf } from './summary';
 import type { Cohort } from './types/cohort';
+import type { Level } from './types/filter';
+import type { CohortErrors } from './types/precision-row';
 import { vectorChangesOf } from './vector-changes';
 import { vectorsOf } from './vectors';
 
@@ -31,10 +33,15 @@ import { vectorsOf } from './vectors';
  */
 export const createCohort = async (engine: Engine, settings: Settings, asOf: IsoDate): Promise<Cohort> => {
   const model = cohortModel(settings);
-  const { precision, vectorError } = await buildTables(engine, settings, model, asOf);
+  const { precision, groupPrecision, vectorError } = await buildTables(engine, settings, model, asOf);
   const summary = await summaryOf(engine, settings, model, asOf);
   const ask = createAsk(engine, createSerial());
   const precisionAt: Cohort['precision'] = (level) => precision.get(level) ?? [];
+  const groupPrecisionAt: Cohort['groupPrecision'] = (level) => groupPrecision.get(level) ?? [];
+  const errorsAt = (level: Level): CohortErrors => ({
+    everyone: precisionAt(level),
+    groups: groupPrecisionAt(level),
+  });
   return {
     catalogue: model.catalogue,
     lean: model.lean,
@@ -43,6 +50,8 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     rules: model.rules,
     summary,
     precision: precisionAt,
+    errorFrom: model.study.errorFrom,
+    groupPrecision: groupPrecisionAt,
     errorStudy: (filter, signal) => {
       const measure = model.catalogue.measure(filter.measure);
       const found = precisionAt(filter.level).find((row) => row.measure === measure.id);
@@ -73,13 +82,13 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
     agreements: (filter, signal) => agreementsOf(ask, model, filter, signal),
     compareEquations: (equations, filter, signal) => comparisonOf(ask, model, equations, filter, signal),
     contacts: (filter, signal) =>
-      contactsOf(ask, filter, { asOf, model, settings, precision: precisionAt(filter.level) }, signal),
+      contactsOf(ask, filter, { asOf, model, settings, errors: errorsAt(filter.level) }, signal),
     due: (filter, signal) => dueListsOf(ask, filter, { asOf, monday: mondayOf(asOf), model, settings }, signal),
     clients: (filter, signal) => clientListOf(ask, filter, signal),
     client: (clientKey, filter, signal) =>
       clientDetailOf(
         ask,
-        { model, settings, vectorError, precision: precisionAt, restingEquation: chosenEquation(settings, 'ree') },
+        { model, settings, vectorError, errors: errorsAt, restingEquation: chosenEquation(settings, 'ree') },
         clientKey,
         filter,
         signal,

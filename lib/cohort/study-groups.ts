@@ -11,10 +11,7 @@ interface Pooled {
   readonly pe: number;
 }
 
-/**
- * Between-day PE of one reading of some clusters, √(max(0, M − h·s_w²) + s_w²), with the repositioning variance of all
- * people: a group of clusters seldom holds enough replicates of its own.
- */
+/** Between-day PE of one reading of some clusters, √(max(0, M − h·s_w²) + s_w²), with a repositioning variance s_w². */
 const pooled = (clusters: readonly StudyCluster[], repositioning: number): Pooled => {
   const df = clusters.reduce((total, { visits }) => total + visits - 1, 0);
   const squares = clusters.reduce((total, { visits, sd }) => total + (visits - 1) * sd * sd, 0);
@@ -41,7 +38,24 @@ const by = <Key>(
 
 const orderOf = (name: string | null): string => name ?? '\uFFFF';
 
-/** The error of every group with its own degrees of freedom: between days from clusters, repositioning from the sums of replicates. */
+/** Repositioning variance of a group's own replicates where they have 30 degrees of freedom, else everyone's. */
+const repositioningOf = (
+  replicates: readonly Row[],
+  by: StudyGrouping,
+  name: string | null,
+  everyone: number,
+): number => {
+  const own = replicates.find((row) => row['grouped_by'] === by && (row['group_name'] ?? null) === name);
+  const df = Number(own?.['df'] ?? 0);
+  return name !== null && df >= CONVENTIONAL_DF ? Number(own?.['ss']) / df : everyone;
+};
+
+/**
+ * The error of every group with its own degrees of freedom: between days from clusters, repositioning from the sums of
+ * replicates.
+ *
+ * @param repositioning s_w² of all people: a group of clusters seldom holds enough replicates of its own.
+ */
 export const studyGroups = (
   clusters: readonly StudyCluster[],
   replicates: readonly Row[],
@@ -49,7 +63,7 @@ export const studyGroups = (
 ): readonly StudyGroup[] => {
   const between = GROUPINGS.flatMap((grouping) =>
     [...by(clusters, (cluster) => cluster[grouping])].map(([name, members]): StudyGroup => {
-      const { df, people, pe } = pooled(members, repositioning);
+      const { df, people, pe } = pooled(members, repositioningOf(replicates, grouping, name, repositioning));
       return {
         by: grouping,
         name,

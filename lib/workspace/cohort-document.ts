@@ -12,6 +12,7 @@ import {
   changePart,
   duePart,
   equationFitPart,
+  errorFromPart,
   importPart,
   methodPart,
   precisionPart,
@@ -93,7 +94,9 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   yield `"methods": ${JSON.stringify(methods.map(methodPart))},\n`;
   const fits = (await cohort?.equationFits(filterFor(options.measures[0] ?? 'ffm'))) ?? [];
   yield `"equation_fits": ${JSON.stringify(fits.map(equationFitPart))},\n`;
-  yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n"error_study": [`;
+  const groups = (cohort?.groupPrecision(options.level) ?? []).filter((row) => wanted.has(row.measure));
+  yield `"precision": ${JSON.stringify(precision.map(precisionPart))},\n`;
+  yield `"error_from": ${JSON.stringify(errorFromPart(cohort?.errorFrom ?? 'everyone', groups))},\n"error_study": [`;
   yield* arrayItems(studies());
   const checks = (await cohort?.crossChecks(filterFor(options.measures[0] ?? 'ffm'))) ?? [];
   const compared =

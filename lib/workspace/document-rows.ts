@@ -1,3 +1,4 @@
+import type { Settings } from '../cohort/settings';
 import type { EquationFit } from '../cohort/types/methods';
 import type { Measure } from '../measures/measure';
 import type { MeasureId } from '../measures/measure-id';
@@ -84,6 +85,12 @@ export const precisionPart = (row: PrecisionRow) => ({
   provisional: row.provisional,
 });
 
+/** Whose error judges pairs: everyone's, or by which groups, with the errors that groups have of their own. */
+export const errorFromPart = (by: Settings['errorStudy']['errorFrom'], groups: readonly PrecisionRow[]) => ({
+  by,
+  groups: groups.map((row) => ({ group: row.group ?? null, ...precisionPart(row) })),
+});
+
 /** Where a value comes from: formula, equation with its version, source and how far that was read. */
 export const methodPart = ({ id, unit, notation, source, verification, equation }: Measure) => ({
   measure: id,
@@ -122,6 +129,7 @@ export const changePart = (row: ChangeRow) => ({
   change: row.change,
   lsc: row.lsc,
   tier: row.tier,
+  error_group: row.errorGroup,
   comparable: row.comparable,
   result: row.result,
   guard: row.guard,

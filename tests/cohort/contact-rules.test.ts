@@ -8,7 +8,7 @@ import { thresholdsOf, type Thresholds } from '../../lib/cohort/contact-rules/th
 import { weightLoss } from '../../lib/cohort/contact-rules/weight-loss';
 import { cutOffsInForce } from '../../lib/cohort/cut-offs-in-force';
 import { settingsSchema } from '../../lib/cohort/settings';
-import type { PrecisionRow } from '../../lib/cohort/types/precision-row';
+import type { CohortErrors, PrecisionRow } from '../../lib/cohort/types/precision-row';
 import { addDays, type IsoDate } from '../../lib/core/iso-date';
 import { FFM_KYLE_2001 } from '../../lib/measures/equations/ffm-kyle-2001';
 import { normalQuantile } from '../../lib/stats/normal-quantile';
@@ -39,8 +39,11 @@ const precisionRow = (measure: PrecisionRow['measure'], more: Partial<PrecisionR
   ...more,
 });
 
+const ofEveryone = (...everyone: readonly PrecisionRow[]): CohortErrors => ({ everyone, groups: [] });
+const PLAIN = { alwaysT: false, group: null };
+
 const errors = (measure: PrecisionRow['measure'], more: Partial<PrecisionRow> = {}): Thresholds => {
-  const found = thresholdsOf([precisionRow(measure, more)], measure, false);
+  const found = thresholdsOf(ofEveryone(precisionRow(measure, more)), measure, PLAIN);
   if (found === undefined) throw new Error('no threshold');
   return found;
 };
@@ -53,6 +56,7 @@ const visit = (days: number, value: number, more: Partial<SeriesVisit> = {}): Se
   withoutWeight: value - 18.48,
   expected: 0,
   usable: true,
+  group: null,
   ffmi: null,
   asmi: null,
   ...more,
@@ -73,10 +77,10 @@ const series = (visits: readonly SeriesVisit[], more: Partial<ContactSeries> = {
 
 describe('the threshold behind the rules', () => {
   test('is none where the error is repositioning alone, absent, or hangs on the height', () => {
-    expect(thresholdsOf([precisionRow('ffm', { tier: 5 })], 'ffm', false)).toBeUndefined();
-    expect(thresholdsOf([precisionRow('ffm', { factor: null })], 'ffm', false)).toBeUndefined();
-    expect(thresholdsOf([precisionRow('ffmi', { atOwnValues: true })], 'ffmi', false)).toBeUndefined();
-    expect(thresholdsOf([], 'ffm', false)).toBeUndefined();
+    expect(thresholdsOf(ofEveryone(precisionRow('ffm', { tier: 5 })), 'ffm', PLAIN)).toBeUndefined();
+    expect(thresholdsOf(ofEveryone(precisionRow('ffm', { factor: null })), 'ffm', PLAIN)).toBeUndefined();
+    expect(thresholdsOf(ofEveryone(precisionRow('ffmi', { atOwnValues: true })), 'ffmi', PLAIN)).toBeUndefined();
+    expect(thresholdsOf(ofEveryone(), 'ffm', PLAIN)).toBeUndefined();
   });
 
   test('has z at 30 degrees of freedom and t below, at 99 % too', () => {

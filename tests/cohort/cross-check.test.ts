@@ -208,3 +208,33 @@ test('demo client OM-0071 cannot be compared across the devices; with the accept
   const same = await latestOf(before, 'OM-0031', 'ffm');
   expect(others).toEqual(same);
 }, 120_000);
+
+/** Baseline on Unit 1, then two visits a week apart; R as it would read on Unit 1, which reads 12 Ω more than Unit 2. */
+const fallOf = (client: string, device: 'Unit 1' | 'Unit 2', before: number, latest: number): readonly Cells[] => {
+  const apart = device === 'Unit 2' ? 12 : 0;
+  return [
+    reading(client, '2025-01-06', { r_ohm: '500.0' }),
+    reading(client, '2025-03-03', { device_id: device, r_ohm: (before - apart).toFixed(1) }),
+    reading(client, '2025-03-10', { device_id: device, r_ohm: (latest - apart).toFixed(1) }),
+  ];
+};
+
+test('a second sight on another device confirms on the baseline’s scale, with the error of the conversion', async () => {
+  const rows = [
+    ...crossCheck(30),
+    ...study,
+    ...fallOf('sure', 'Unit 2', 460, 460),
+    ...fallOf('edge', 'Unit 2', 472.5, 460),
+    ...fallOf('less', 'Unit 2', 482, 460),
+    ...fallOf('alone', 'Unit 1', 472.5, 460),
+  ];
+  const cohort = await cohortOf(engine, rows, { ...withConversion, leanMeasure: 'r' });
+  const converted = (await latestOf(cohort, 'edge', 'r')).lsc ?? NaN;
+  const plain = precisionOf(cohort, 'r').lsc ?? NaN;
+  expect([plain < 27.5, converted > 27.5, plain < 30]).toEqual([true, true, true]);
+  const { talkTo } = await cohort.contacts(filterFor('r'));
+  const sights = talkTo.flatMap(({ client, reasons }) =>
+    reasons.flatMap((reason) => (reason.rule === 'lean-change' ? [[client, reason.sight]] : [])),
+  );
+  expect(Object.fromEntries(sights)).toEqual({ sure: 'confirmed', edge: 'first', less: 'first', alone: 'confirmed' });
+});

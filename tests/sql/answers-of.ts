@@ -12,7 +12,7 @@ export const TABLES: Readonly<Record<string, string>> = {
   params: 'as_of',
   procedures: 'site, from_date, to_date, mask',
   client_answers: 'client_id',
-  thresholds: 'measure, level',
+  thresholds: 'measure, level, group_name',
   expected_change: 'program, measure, from_day',
   planned_reviews: 'program, target_day',
   planned_times: 'program, due_day',

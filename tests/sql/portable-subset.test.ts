@@ -4,6 +4,8 @@ import { cohortModel } from '../../lib/cohort/model';
 import { createCohort } from '../../lib/cohort/create-cohort';
 import { settingsSchema } from '../../lib/cohort/settings';
 import { contactSeriesQuery } from '../../lib/cohort/sql/contact-series-sql';
+import { ERROR_GROUPINGS } from '../../lib/cohort/settings-parts/error-study-settings';
+import { visitGroupsStatement } from '../../lib/cohort/sql/visit-groups-sql';
 import { contactCandidatesQuery, stripQuery } from '../../lib/cohort/sql/contacts-sql';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
@@ -34,8 +36,10 @@ beforeAll(async () => {
       { id: 'fasting', grade: 'no', limit: 1.5 },
       { id: 'posture', grade: 'off' },
     ],
+    errorStudy: { errorFrom: 'program' },
   });
   await createCohort(engine, severe, asOf);
+  for (const by of ERROR_GROUPINGS) spoken.add(visitGroupsStatement(by));
   const one = {
     first: 'Unit H',
     second: 'Unit Q',
@@ -50,7 +54,7 @@ beforeAll(async () => {
   const converting = settingsSchema.parse({
     ...demoSettings,
     devices: { conversions: [one] },
-    errorStudy: { includeRoutine: true, logForm },
+    errorStudy: { includeRoutine: true, logForm, errorFrom: 'operator' },
   });
   const converted = await createCohort(engine, converting, asOf);
   await converted.changes(filterOf('ffm'), 'baseline-latest');

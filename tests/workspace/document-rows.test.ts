@@ -21,6 +21,7 @@ const STOPPED: ChangeRow = {
   change: 0.1,
   lsc: 1.7,
   tier: 1,
+  errorGroup: null,
   comparable: 'comparable',
   admitted: true,
   result: null,

@@ -33,7 +33,10 @@ const whyColumn = ({ messages, formatters }: Wording): Column => ({
         ? messages.common.comparable[row.comparable]
         : formatters.list(said(row).map((reason) => messages.reasons.short[reason]));
     const noted = formatters.list(row.noted.map((rule) => messages.reasons.short[rule]));
-    return noted === '' ? why : messages.client.withNoted({ why, noted });
+    const withNoted = noted === '' ? why : messages.client.withNoted({ why, noted });
+    return row.errorGroup === null
+      ? withNoted
+      : messages.client.errorOfGroup({ why: withNoted, group: row.errorGroup });
   },
 });
 

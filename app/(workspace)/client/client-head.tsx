@@ -41,6 +41,9 @@ export const ClientHead = ({ detail, measure, actions }: ClientHeadProps) => {
   const says = [
     ...more,
     ...(change?.tier === 2 ? [words.provisional] : []),
+    ...(cohort.errorFrom === 'everyone' || change === undefined || change.lsc === null || change.guard === 'stop'
+      ? []
+      : [words.errorOf({ group: change.errorGroup, by: cohort.errorFrom })]),
     ...(last !== undefined && unseen > LONG_UNSEEN_DAYS
       ? [words.notSeenSince({ date: formatters.date(last.date), weeks: Math.floor(unseen / 7) })]
       : []),

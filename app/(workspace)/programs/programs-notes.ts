@@ -1,3 +1,4 @@
+import type { Cohort } from '../../../lib/cohort/types/cohort';
 import type { Level, Purpose } from '../../../lib/cohort/types/filter';
 import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { ProgramRow } from '../../../lib/cohort/types/program-row';
@@ -14,6 +15,7 @@ export const programsNotes = (
   { purpose, review }: { readonly purpose: Purpose; readonly review: ShownReview | undefined },
   level: Level,
   words: Words,
+  errorFrom: Cohort['errorFrom'],
 ): string[] => {
   const held = rows.reduce((sum, row) => sum + row.held, 0);
   const stopped = rows.reduce((sum, row) => sum + row.stopped, 0);
@@ -25,6 +27,7 @@ export const programsNotes = (
       ? []
       : [words.byError({ level, low: range[0], high: range[1], df: precision.dfBetween })]),
     ...(precision?.tier === 5 ? [words.lowerLimit] : []),
+    ...(errorFrom === 'everyone' ? [] : [words.errorByGroup]),
     ...(held === 0 ? [] : [words.heldNote({ n: held })]),
     ...(stopped === 0 ? [] : [words.stoppedNote({ n: stopped })]),
     ...(purpose === 'consecutive' ? [words.consecutiveNote] : []),

@@ -70,7 +70,7 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
     ...(taken === 'closest' ? [] : [taken]),
   ].join('-');
   const lead = words.lead({ purpose, lsc, week: review?.week });
-  const notes = programsNotes(rows, precision, { purpose, review }, filter.level, words);
+  const notes = programsNotes(rows, precision, { purpose, review }, filter.level, words, cohort.errorFrom);
   const source =
     lsc === null || precision === undefined
       ? []

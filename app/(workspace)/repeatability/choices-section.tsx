@@ -1,6 +1,7 @@
 'use client';
 
 import type { Settings } from '../../../lib/cohort/settings';
+import { ERROR_GROUPINGS } from '../../../lib/cohort/settings-parts/error-study-settings';
 import type { ErrorStudy } from '../../../lib/cohort/types/error-study';
 import type { IsoDate } from '../../../lib/core/iso-date';
 import type { Measure } from '../../../lib/measures/measure';
@@ -68,6 +69,15 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
           }}
         />
         <p className="quiet small">{words.factorNote}</p>
+        <SegmentedChoice
+          label={words.from}
+          value={settings.errorStudy.errorFrom}
+          options={(['everyone', ...ERROR_GROUPINGS] as const).map((value) => ({ value, label: words.froms[value] }))}
+          onChange={(errorFrom) => {
+            save({ ...settings, errorStudy: { ...settings.errorStudy, errorFrom } });
+          }}
+        />
+        <p className="quiet small">{words.fromNote}</p>
         <Check
           label={words.routine}
           checked={settings.errorStudy.includeRoutine}

@@ -1,4 +1,6 @@
+import type { Cohort } from '../../../lib/cohort/types/cohort';
 import type { StudyGroup } from '../../../lib/cohort/types/error-study';
+import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { Formatters } from '../../../lib/core/formatters';
 import type { Messages } from '../../../lib/core/messages/en';
 import type { Measure } from '../../../lib/measures/measure';
@@ -12,8 +14,27 @@ export const groupKey = ({ by, name, kind }: StudyGroup): string => `${by}:${kin
 const nameOf = ({ by, name }: StudyGroup, words: Words): string =>
   name ?? (by === 'operator' ? words.several : words.none);
 
+/** What a group's own error is used for: its own pairs, where the clinic chose so, or nothing. */
+const useOf = (row: StudyGroup, own: OwnErrors, words: Words, write: (value: number) => string): string => {
+  const found =
+    own.from === row.by && row.kind === 'between' ? own.rows.find(({ group }) => group === row.name) : undefined;
+  if (found === undefined || found.lsc === null || found.form === 'log') return row.enough ? words.enough : words.few;
+  return words.judges({ lsc: write(found.lsc) });
+};
+
+/** By which groups the error is taken, and what they have of their own for the value. */
+export interface OwnErrors {
+  readonly from: Cohort['errorFrom'];
+  readonly rows: readonly PrecisionRow[];
+}
+
 /** The table of groups: every group's own error and df, and whether it is used. */
-export const groupColumns = (words: Words, measure: Measure, f: Formatters): readonly DataColumn<StudyGroup>[] => {
+export const groupColumns = (
+  words: Words,
+  measure: Measure,
+  f: Formatters,
+  own: OwnErrors,
+): readonly DataColumn<StudyGroup>[] => {
   const write = (value: number): string => f.value(value, measure.unit, measure.decimals + 1);
   const plain = (value: number): string => value.toFixed(measure.decimals + 1);
   return [
@@ -42,7 +63,7 @@ export const groupColumns = (words: Words, measure: Measure, f: Formatters): rea
     {
       id: 'used',
       title: words.columns.used,
-      value: ({ enough }) => (enough ? words.enough : words.few),
+      value: (row) => useOf(row, own, words, write),
       width: 'wide',
     },
   ];

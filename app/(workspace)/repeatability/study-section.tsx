@@ -6,6 +6,8 @@ import type { PrecisionRow } from '../../../lib/cohort/types/precision-row';
 import type { Measure } from '../../../lib/measures/measure';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import type { CohortQuery } from '../../_state/use-cohort-query';
+import { useFilter } from '../../_state/use-filter';
+import { useSession } from '../../_state/workspace-provider';
 import { AnchoredSection } from '../../_ui/anchored-section';
 import { DataTable } from '../../_ui/data-table';
 import { Failing, Loading } from '../../_ui/states';
@@ -25,7 +27,19 @@ const Study = ({ study, measure, row }: Omit<StudySectionProps, 'query'> & { rea
   const words = messages.errorStudy;
   const formatters = useFormatters();
   const sentences = studySentences(study, { words, reasons: messages.reasons, formatters, measure });
-  const columns = useMemo(() => groupColumns(words.groups, measure, formatters), [words.groups, measure, formatters]);
+  const { cohort } = useSession();
+  const { filter } = useFilter();
+  const own = useMemo(
+    () => ({
+      from: cohort.errorFrom,
+      rows: cohort.groupPrecision(filter.level).filter((one) => one.measure === measure.id),
+    }),
+    [cohort, filter.level, measure.id],
+  );
+  const columns = useMemo(
+    () => groupColumns(words.groups, measure, formatters, own),
+    [words.groups, measure, formatters, own],
+  );
   return (
     <>
       <AnchoredSection id="study" title={words.title} className="sheet">
@@ -38,7 +52,12 @@ const Study = ({ study, measure, row }: Omit<StudySectionProps, 'query'> & { rea
       </AnchoredSection>
       {study.clusters.length === 0 ? null : <StudyFigures study={study} measure={measure} row={row} />}
       {study.groups.length === 0 ? null : (
-        <AnchoredSection id="groups" title={words.groups.title} lead={words.groups.lead} className="sheet">
+        <AnchoredSection
+          id="groups"
+          title={words.groups.title}
+          lead={words.groups.lead({ from: own.from, own: own.rows.length })}
+          className="sheet"
+        >
           <DataTable
             caption={words.groups.caption}
             rows={study.groups}

@@ -40,6 +40,9 @@ export const ComparabilitySection = () => {
       <p>
         <FilterLink href="/comparability/#rules">{words.link}</FilterLink>
       </p>
+      <p>
+        <FilterLink href="/repeatability/#choices">{messages.errorStudy.choices.link}</FilterLink>
+      </p>
       <div className={`${styles.panel ?? ''} no-print`}>
         <h3>{words.file.title}</h3>
         <button type="button" className="button" onClick={save}>

@@ -2,14 +2,14 @@ import type { IsoDate } from '../../core/iso-date';
 import type { Row } from '../../engine/types';
 import type { CohortModel } from '../model';
 import type { Settings } from '../settings';
-import type { PrecisionRow } from '../types/precision-row';
+import type { CohortErrors } from '../types/precision-row';
 
 /** What the contact lists are made under. */
 export interface ContactContext {
   readonly asOf: IsoDate;
   readonly model: CohortModel;
   readonly settings: Settings;
-  readonly precision: readonly PrecisionRow[];
+  readonly errors: CohortErrors;
 }
 
 /** How many of the last values a row shows. */

@@ -12,6 +12,8 @@ export interface SeriesVisit {
   readonly expected: number | null;
   /** Whether visit and latest visit may be compared under the setting, and no guard stops or holds the value. */
   readonly usable: boolean;
+  /** The group of the visit, where it has an error of its own. */
+  readonly group: string | null;
   readonly ffmi: number | null;
   readonly asmi: number | null;
 }
@@ -44,6 +46,7 @@ const visitFrom = (row: Row): SeriesVisit => {
     withoutWeight: numberOr(row['without_weight']),
     expected: perKg === 0 ? overTime : weightChange === null ? null : perKg * weightChange + overTime,
     usable: row['usable'] === 1,
+    group: row['group_name'] === null || row['group_name'] === undefined ? null : String(row['group_name']),
     ffmi: numberOr(row['ffmi']),
     asmi: numberOr(row['asmi']),
   };
@@ -80,3 +83,9 @@ export const contactSeriesFrom = (
 export const usableVisits = ({ visits }: ContactSeries): readonly SeriesVisit[] => [
   ...new Map(visits.filter(({ usable }) => usable).map((visit) => [visit.date, visit])).values(),
 ];
+
+/** The group that all usable visits lie in; null where they lie in several, or in none with an error of its own. */
+export const seriesGroup = (series: ContactSeries): string | null => {
+  const [first, ...others] = new Set(usableVisits(series).map(({ group }) => group));
+  return others.length === 0 ? (first ?? null) : null;
+};

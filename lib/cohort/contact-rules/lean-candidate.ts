@@ -1,12 +1,14 @@
 import type { IsoDate } from '../../core/iso-date';
 import { daysBetween } from '../../core/iso-date';
 import type { Row } from '../../engine/types';
+import type { AnyMeasureId } from '../../measures/measure-id';
 import { beyondThreshold } from '../../stats/beyond-threshold';
 import { changeRowFrom } from '../change-row-from';
+import { precisionFor } from '../group-precision';
 import { guardsIn } from '../reasons';
 import type { ChangeRow } from '../types/change-row';
 import type { ContactRow, StripPoint } from '../types/contact-lists';
-import type { PrecisionRow } from '../types/precision-row';
+import type { CohortErrors } from '../types/precision-row';
 import { numberIn, STRIP_LENGTH, type ContactContext } from './contact-context';
 import { WEIGHT_TERM, type LeanEvidence } from './talk-to-reasons';
 
@@ -18,26 +20,34 @@ export interface Candidate {
   readonly evidence: LeanEvidence;
 }
 
+/** Two visits of a client, the later as it is compared with the earlier. */
+interface TwoVisits {
+  readonly readings: readonly [number, number];
+  /** The earlier value; null where it is not at hand. */
+  readonly from: number | null;
+  readonly group: string | null;
+  /** What a conversion of the later value adds to the variance of the change; null where it is on its own scale. */
+  readonly conversion: number | null;
+}
+
 /**
- * f·√V(k₁,k₂) of a value at this level, in the log form that of a fall from the earlier value; null where it has no
- * threshold in the value's unit.
+ * f·√(V(k₁,k₂) + conversion) of a value, in the log form that of a fall from the earlier value; null where it has no
+ * threshold in the value's unit: also for a converted value in the log form, as what a conversion adds is known in the
+ * value's unit alone.
  */
-const lscFor = (
-  precision: readonly PrecisionRow[],
-  measure: string,
-  [k1, k2]: readonly [number, number],
-  from: number | null,
-): number | null => {
-  const found = precision.find((entry) => entry.measure === measure);
+export const lscFor = (errors: CohortErrors, measure: AnyMeasureId, visits: TwoVisits): number | null => {
+  const found = precisionFor(errors, measure, visits.group);
   if (found === undefined || found.factor === null || found.twoBetween === null || found.within === null) return null;
   if (found.atOwnValues === true) return null;
-  const root = found.factor * Math.sqrt(found.twoBetween + found.within * (1 / k1 + 1 / k2));
+  const [k1, k2] = visits.readings;
+  const variance = found.twoBetween + found.within * (1 / k1 + 1 / k2) + (visits.conversion ?? 0);
+  const root = found.factor * Math.sqrt(variance);
   if (found.form === 'sd') return root;
-  return from === null ? null : from * -Math.expm1(-root);
+  return visits.from === null || visits.conversion !== null ? null : visits.from * -Math.expm1(-root);
 };
 
-const isAtOwnValues = (precision: readonly PrecisionRow[], measure: string): boolean =>
-  precision.some((entry) => entry.measure === measure && entry.atOwnValues === true);
+const isAtOwnValues = ({ everyone }: CohortErrors, measure: AnyMeasureId): boolean =>
+  everyone.some((entry) => entry.measure === measure && entry.atOwnValues === true);
 
 /** The last values of each client, by key. */
 export const stripsByClient = (rows: readonly Row[], rankLimit: number): ReadonlyMap<number, readonly StripPoint[]> => {
@@ -55,6 +65,12 @@ export const stripsByClient = (rows: readonly Row[], rankLimit: number): Readonl
   return strips;
 };
 
+const textIn = (row: Row, name: string): string | null =>
+  row[name] === null || row[name] === undefined || row[name] === '' ? null : String(row[name]);
+
+const conversionIn = (row: Row, name: string, target: string): number | null =>
+  Number(row[target] ?? -1) < 0 ? null : numberIn(row, name);
+
 const fallsBeyond = (excess: number, lsc: number | null): boolean =>
   lsc !== null && beyondThreshold(0, excess, lsc) === 'down';
 
@@ -68,13 +84,16 @@ const confirmed = (row: Row, change: ChangeRow, context: ContactContext): boolea
     change.valueFrom -
     numberIn(row, 'before_per_kg') * numberIn(row, 'before_weight_change') -
     numberIn(row, 'before_over_time');
-  const readings = [change.kFrom, numberIn(row, 'before_k')] as const;
   const { lean } = context.model;
   // An error that is carried over at each client's own values is the same for both visits: the threshold of the change itself.
-  const lsc = isAtOwnValues(context.precision, lean)
-    ? change.lsc
-    : lscFor(context.precision, lean, readings, change.valueFrom);
-  return fallsBeyond(excess, lsc);
+  if (isAtOwnValues(context.errors, lean)) return fallsBeyond(excess, change.lsc);
+  const visits: TwoVisits = {
+    readings: [change.kFrom, numberIn(row, 'before_k')],
+    from: change.valueFrom,
+    group: textIn(row, 'before_group'),
+    conversion: conversionIn(row, 'before_conversion', 'before_target'),
+  };
+  return fallsBeyond(excess, lscFor(context.errors, lean, visits));
 };
 
 const part = (row: Row, name: string, lsc: number | null): { change: number; lsc: number | null } | null =>
@@ -89,7 +108,14 @@ export const candidateFrom = (
   const change = changeRowFrom(row, context.model.catalogue.measure(context.model.lean), context.model.masks);
   const expected = numberIn(row, 'per_kg') * numberIn(row, 'weight_change') + numberIn(row, 'over_time');
   const excess = change.change - expected;
-  const lsc = (measure: string): number | null => lscFor(context.precision, measure, [change.kFrom, change.kTo], null);
+  const group = textIn(row, 'error_group');
+  const lsc = (measure: AnyMeasureId, converted: string): number | null =>
+    lscFor(context.errors, measure, {
+      readings: [change.kFrom, change.kTo],
+      from: null,
+      group,
+      conversion: conversionIn(row, converted, 'target_no'),
+    });
   const patterns = guardsIn(numberIn(row, 'guard_mask'));
   const start = row['program_start'];
   const contact: ContactRow = {
@@ -100,8 +126,8 @@ export const candidateFrom = (
     change,
     expected,
     excess,
-    withoutWeight: part(row, 'bare_change', lsc('ffm_without_weight')),
-    phaseAngle: part(row, 'phase_change', lsc('phase_angle')),
+    withoutWeight: part(row, 'bare_change', lsc('ffm_without_weight', 'bare_conversion')),
+    phaseAngle: part(row, 'phase_change', lsc('phase_angle', 'phase_conversion')),
     seenAtTwoVisits: confirmed(row, change, context),
     fits: patterns.includes('fits_less_water')
       ? 'water'
@@ -119,6 +145,7 @@ export const candidateFrom = (
   const beyond = change.result === 'down' && fallsBeyond(excess, change.lsc) && notWeightAlone && expectable;
   const evidence: LeanEvidence = {
     change,
+    group,
     excess,
     judged: change.admitted && change.result !== null && change.result !== 'no-threshold' && expectable,
     beyond,

@@ -4,8 +4,8 @@ import type { Settings } from '../settings';
 import type { TalkToRule } from '../settings-parts/contact-settings';
 import type { ChangeRow } from '../types/change-row';
 import type { TalkToReason, WeightLossReason } from '../types/contact-lists';
-import type { PrecisionRow } from '../types/precision-row';
-import type { ContactSeries } from './contact-series';
+import type { CohortErrors, PrecisionRow } from '../types/precision-row';
+import { seriesGroup, type ContactSeries } from './contact-series';
 import { isShareAsked, leanShare } from './lean-share';
 import { hasSlope, leanSlope } from './lean-slope';
 import { thresholdsOf, type Thresholds } from './thresholds';
@@ -19,6 +19,8 @@ const SHARED: MeasureId = 'ffm';
 /** What baseline → latest of the lean value says of a client. */
 export interface LeanEvidence {
   readonly change: ChangeRow;
+  /** The group of both visits, where it has an error of its own of any value. */
+  readonly group: string | null;
   readonly excess: number;
   /** Comparable under the setting, no guard against it, and a threshold there. */
   readonly judged: boolean;
@@ -41,15 +43,19 @@ export interface RuleBook {
   readonly cutOffs: readonly CutOff[];
 }
 
+/** The rules for visits of one group: null for several, or none. */
+export type RuleBooks = (group: string | null) => RuleBook;
+
 /** The rules of these settings with the errors of a level. */
 export const ruleBook = (
   settings: Settings,
   measure: MeasureId,
-  precision: readonly PrecisionRow[],
+  errors: CohortErrors,
   cutOffs: readonly CutOff[],
+  group: string | null,
 ): RuleBook => {
   const of = (id: PrecisionRow['measure']): Thresholds | undefined =>
-    thresholdsOf(precision, id, settings.errorSource.alwaysT);
+    thresholdsOf(errors, id, { alwaysT: settings.errorSource.alwaysT, group });
   const off = new Set(settings.contacts.rulesOff);
   return {
     isOn: (rule) => !off.has(rule),
@@ -95,10 +101,11 @@ const shareQuestion = (evidence: LeanEvidence, series: ContactSeries | undefined
 const leanReasons = (
   evidence: LeanEvidence,
   series: ContactSeries | undefined,
-  book: RuleBook,
+  books: RuleBooks,
 ): Pick<FoundReasons, 'reasons' | 'checked'> => {
   const { change, excess, judged } = evidence;
-  const { lean, withoutWeight, isOn } = book;
+  const book = books(evidence.group);
+  const { lean, withoutWeight, isOn } = books(series === undefined ? null : seriesGroup(series));
   const reasons: TalkToReason[] = [];
   const checked: TalkToRule[] = [];
   if (judged && isOn('lean-change')) {
@@ -126,10 +133,11 @@ const leanReasons = (
 export const talkToReasons = (
   evidence: LeanEvidence | undefined,
   series: { readonly lean: ContactSeries | undefined; readonly weight: ContactSeries | undefined },
-  book: RuleBook,
+  books: RuleBooks,
 ): FoundReasons => {
-  const lean = evidence === undefined ? { reasons: [], checked: [] } : leanReasons(evidence, series.lean, book);
+  const lean = evidence === undefined ? { reasons: [], checked: [] } : leanReasons(evidence, series.lean, books);
   const { weight } = series;
+  const book = books(weight === undefined ? null : seriesGroup(weight));
   if (!book.isOn('weight-loss') || book.weight === undefined || weight === undefined || weight.lossIntended === true) {
     return { ...lean, asked: null };
   }

@@ -1,6 +1,7 @@
 import type { AnyMeasureId } from '../../measures/measure-id';
 import { thresholdFactor } from '../../stats/threshold-factor';
-import type { PrecisionRow } from '../types/precision-row';
+import { precisionFor } from '../group-precision';
+import type { CohortErrors, PrecisionRow } from '../types/precision-row';
 
 /** From this tier on a threshold is a lower limit or there is none: nobody is listed by it. */
 const NO_RESULT_TIER = 5;
@@ -21,13 +22,17 @@ export interface Thresholds {
   readonly tier: PrecisionRow['tier'];
 }
 
-/** The thresholds of a value at the level of these rows; undefined without a result or where they hang on the client's own values. */
+/**
+ * The thresholds of a value at the level of these errors for visits of one group (null: of several, or of none); undefined
+ * without a result or where they hang on the client's own values.
+ */
 export const thresholdsOf = (
-  precision: readonly PrecisionRow[],
+  errors: CohortErrors,
   measure: AnyMeasureId,
-  alwaysT: boolean,
+  of: { readonly alwaysT: boolean; readonly group: string | null },
 ): Thresholds | undefined => {
-  const row = precision.find((entry) => entry.measure === measure);
+  const { alwaysT, group } = of;
+  const row = precisionFor(errors, measure, group);
   if (row === undefined || row.atOwnValues === true || row.tier >= NO_RESULT_TIER) return undefined;
   const { factor, twoBetween, within } = row;
   if (factor === null || twoBetween === null || within === null) return undefined;

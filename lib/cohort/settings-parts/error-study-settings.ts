@@ -13,6 +13,9 @@ const logFormSchema = z.strictObject({
   sdOfLogs: z.number().positive(),
 });
 
+/** By what the error of a group may stand for its own pairs. */
+export const ERROR_GROUPINGS = ['device', 'site', 'program', 'operator'] as const;
+
 /** How the clinic's error study is read. */
 export const errorStudySettingsSchema = z.strictObject({
   /** Visits of no study count as between-day clusters too. */
@@ -21,6 +24,9 @@ export const errorStudySettingsSchema = z.strictObject({
   logForm: z.array(logFormSchema).default([]),
   /** Thresholds from the one-sided 95 % upper limit of the precision error. */
   cautious: z.boolean().default(false),
+  /** Whose error judges a pair: everyone's, or that of the group both its visits lie in, where the group has enough of its own. */
+  errorFrom: z.enum(['everyone', ...ERROR_GROUPINGS]).default('everyone'),
 });
 
+export type ErrorGrouping = (typeof ERROR_GROUPINGS)[number];
 export type LogForm = z.infer<typeof logFormSchema>;

@@ -77,12 +77,23 @@ const lscOf = (threshold: string, basis: string, id: AnyMeasureId, model: Cohort
     THEN EXP(${root}) - 1E0 ELSE 1E0 - EXP(-(${root})) END) END ELSE ${root} END)`;
 };
 
-const joinThreshold = (name: string, measure: string): string =>
-  `LEFT JOIN thresholds AS ${name} ON ${name}.measure = '${measure}' AND ${name}.level = f.level`;
+/** The group that both visits of a pair lie in and that has a threshold of its own; '' for everyone's. */
+const PAIR_GROUP = "CASE WHEN ga.group_name = gb.group_name THEN ga.group_name ELSE '' END";
+
+const isGrouped = ({ study }: CohortModel): boolean => study.errorFrom !== 'everyone';
+
+const joinGroups = (model: CohortModel): string =>
+  isGrouped(model)
+    ? `LEFT JOIN threshold_groups AS ga ON ga.client_key = p.client_key AND ga.visit_no = p.from_no
+  LEFT JOIN threshold_groups AS gb ON gb.client_key = p.client_key AND gb.visit_no = p.to_no`
+    : '';
+
+const joinThreshold = (name: string, measure: string, model: CohortModel): string =>
+  `LEFT JOIN thresholds AS ${name} ON ${name}.measure = '${measure}' AND ${name}.level = f.level AND ${name}.group_name = ${isGrouped(model) ? PAIR_GROUP : "''"}`;
 
 /** A threshold that may explain another value's change: repositioning alone is a lower limit and gives no direction. */
-const joinExplaining = (name: string, measure: string): string =>
-  `${joinThreshold(name, measure)} AND ${name}.tier < ${String(LOWER_LIMIT_TIER)}`;
+const joinExplaining = (name: string, measure: string, model: CohortModel): string =>
+  `${joinThreshold(name, measure, model)} AND ${name}.tier < ${String(LOWER_LIMIT_TIER)}`;
 
 /** Values whose fall may be water: computed from R, so that they move with it. */
 const LEAN = new Set(['ffm', 'ffmi', 'smm', 'smi']);
@@ -104,7 +115,7 @@ const patterns = (measure: Measure): string => {
 
 /**
  * The CTE text `change_rows` for one value: every pair that holds it, under the one-row table `filter`, with change,
- * threshold for its numbers of readings, guards (kind 0 none, 1 note, 2 hold, 3 stop) and result code
+ * threshold for its numbers of readings and whose error it rests on (`error_group`, '' for everyone; `own_error`), guards (kind 0 none, 1 note, 2 hold, 3 stop) and result code
  * (1 up, −1 down, 0 within, 2 no threshold, 3 cannot be compared, NULL stopped or held).
  */
 export const changeRows = (measure: Measure, model: CohortModel): string => {
@@ -117,7 +128,7 @@ export const changeRows = (measure: Measure, model: CohortModel): string => {
   SELECT p.purpose, p.review_week, p.client_key, p.enrolment_no, p.program, p.from_no, p.to_no, p.target_no, ${isExported(measure) ? `${WITH_DEVICE.replaceAll(/\b(broken|target_no)\b/g, 'p.$1')} AS broken` : 'p.broken'}, p.unknown, p.by_procedure,
     p.days, ${rank} AS pair_rank, f.rank_limit, a.visit_date AS from_date, b.visit_date AS to_date,
     a.${basis.column} AS k_from, b.${basis.column} AS k_to, a.${measure.id} AS value_from, b.${measure.id} AS value_to,
-    t.tier, ${lscOf('t', basis.column, measure.id, model)} AS lsc, p.guards | ${ownGuards(measure)} AS pair_guards,
+    t.tier, t.factor, t.group_name AS error_group, t.own AS own_error, ${lscOf('t', basis.column, measure.id, model)} AS lsc, p.guards | ${ownGuards(measure)} AS pair_guards,
     ${termColumns.join(', ')},
     ${beyond('a.ffm_without_weight', 'b.ffm_without_weight', lscOf('tw', basis.column, 'ffm_without_weight', model))} AS without_weight_direction,
     ${beyond('a.z_h', 'b.z_h', lscOf('tz', basis.column, 'z_h', model))} AS impedance_direction,
@@ -126,10 +137,11 @@ export const changeRows = (measure: Measure, model: CohortModel): string => {
   CROSS JOIN filter AS f
   JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
   ${joinLater(model, 'p', 'p.target_no')}
-  ${joinThreshold('t', measure.id)}
-  ${joinExplaining('tw', 'ffm_without_weight')}
-  ${joinExplaining('tz', 'z_h')}
-  ${joinExplaining('tp', 'phase_angle')}
+  ${joinGroups(model)}
+  ${joinThreshold('t', measure.id, model)}
+  ${joinExplaining('tw', 'ffm_without_weight', model)}
+  ${joinExplaining('tz', 'z_h', model)}
+  ${joinExplaining('tp', 'phase_angle', model)}
   WHERE p.purpose = f.purpose AND (f.review_week IS NULL OR f.purpose < ${String(purposeNumber('baseline-review'))} OR p.review_week = f.review_week) AND p.bases & ${String(1 << basis.index)} <> 0
     AND (f.program IS NULL OR p.program = f.program) AND (f.site IS NULL OR p.site = f.site)
     AND (f.sex IS NULL OR p.sex = f.sex) AND (f.age_from IS NULL OR p.completed_age >= f.age_from)

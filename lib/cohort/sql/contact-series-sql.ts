@@ -66,7 +66,7 @@ ${expectedRows('expected', 'spans', measure.id)}
 SELECT p.client_key, c.client_id, p.program, p.program_start, a.visit_date, a.${basis.column} AS k, a.${measure.id} AS value,
   a.weight, a.ffm_without_weight AS without_weight, a.weight - z.weight AS weight_change, 
   COALESCE(x.per_kg, 0E0) AS per_kg, COALESCE(x.over_time, 0E0) AS over_time,
-  ${level('ffmi', model)}, ${level('asmi', model)},
+  ${level('ffmi', model)}, ${level('asmi', model)}, ${model.study.errorFrom === 'everyone' ? 'CAST(NULL AS TEXT)' : 'g.group_name'} AS group_name,
   CASE WHEN ${rankExpression('p.broken', 'p.unknown', 'p.by_procedure', masksFor(masks, measure))} <= f.rank_limit
     AND (p.pair_guards | ${ownGuards(measure)}) & ${blocking(model.guards(measure))} = 0 THEN 1 ELSE 0 END AS usable,
   b.sex, b.completed_age AS age_years, b.bmi, p.weight_change_intended AS intended
@@ -76,6 +76,7 @@ JOIN visits AS a ON a.client_key = p.client_key AND a.visit_no = p.from_no
 JOIN visits AS b ON b.client_key = p.client_key AND b.visit_no = p.to_no
 JOIN visits AS z ON z.client_key = p.client_key AND z.visit_no = p.baseline_no
 CROSS JOIN filter AS f
+${model.study.errorFrom === 'everyone' ? '' : 'LEFT JOIN threshold_groups AS g ON g.client_key = p.client_key AND g.visit_no = p.from_no'}
 LEFT JOIN expected AS x ON x.enrolment_no = p.enrolment_no AND x.from_date = z.visit_date AND x.to_date = a.visit_date
 ORDER BY c.client_id, a.visit_date, a.visit_no`;
 };

@@ -3,7 +3,7 @@ export const settingsTables: readonly string[] = [
   'CREATE OR REPLACE TABLE params (as_of DATE, monday DATE, check_ups TEXT)',
   'CREATE OR REPLACE TABLE procedures (site TEXT, from_date DATE, to_date DATE, mask INTEGER)',
   'CREATE OR REPLACE TABLE client_answers (client_id TEXT, sex TEXT, birth_date DATE)',
-  'CREATE OR REPLACE TABLE thresholds (measure TEXT, level INTEGER, tier INTEGER, two_between DOUBLE PRECISION, within_variance DOUBLE PRECISION, factor DOUBLE PRECISION, at_own_values INTEGER, least DOUBLE PRECISION, is_log INTEGER)',
+  'CREATE OR REPLACE TABLE thresholds (measure TEXT, level INTEGER, tier INTEGER, two_between DOUBLE PRECISION, within_variance DOUBLE PRECISION, factor DOUBLE PRECISION, at_own_values INTEGER, least DOUBLE PRECISION, is_log INTEGER, group_name TEXT, own INTEGER)',
   'CREATE OR REPLACE TABLE expected_change (program TEXT, measure TEXT, from_day INTEGER, to_day INTEGER, per_kg DOUBLE PRECISION, per_month DOUBLE PRECISION)',
   'CREATE OR REPLACE TABLE planned_reviews (program TEXT, review_week DOUBLE PRECISION, window_weeks DOUBLE PRECISION, target_day INTEGER, window_days INTEGER)',
   'CREATE OR REPLACE TABLE planned_times (program TEXT, week DOUBLE PRECISION, due_day INTEGER, window_days INTEGER)',

@@ -4,11 +4,22 @@ import type { CohortModel } from '../model';
 import { outsidePath } from './outside-equation-sql';
 import { isStudyMember } from './precision-sql';
 
-/** SQL: device, site, operator and program of visits `v`, of which `q` is the first reading and `g` the enrolment. */
-const WHERE_MEASURED = "NULLIF(v.device, '') AS device, v.site, q.operator, g.program";
+/** SQL: device, site, operator and program of visits `v`, of which `o` is the operator and `g` the enrolment. */
+const WHERE_MEASURED = "NULLIF(v.device, '') AS device, v.site, o.operator, g.program";
+
+/** The CTE `operators`: for each visit of `table` the operator, where every reading of the visit names the same one. */
+export const operators = (table: string): string => `operators AS (
+  SELECT v.client_key, v.visit_no,
+    CASE WHEN COUNT(q.operator) = COUNT(*) AND MIN(q.operator) = MAX(q.operator) THEN MIN(q.operator) END AS operator
+  FROM ${table} AS t JOIN visits AS v ON v.client_key = t.client_key AND v.visit_no = t.visit_no
+  JOIN reading_values AS r ON r.client_key = v.client_key AND r.visit_date = v.visit_date
+    AND r.visit_purpose = v.visit_purpose AND r.device = v.device AND r.frequency_khz = v.frequency_khz
+  JOIN readings AS q ON q.reading_key = r.reading_key
+  GROUP BY v.client_key, v.visit_no
+)`;
 
 /** The CTE `enrolled`: for each visit of `table` the enrolment that was open then, else the last one begun, else the first. */
-const enrolled = (table: string): string => `enrolled AS (
+export const enrolled = (table: string): string => `enrolled AS (
   SELECT v.client_key, v.visit_no, e.program, ROW_NUMBER() OVER (PARTITION BY v.client_key, v.visit_no
     ORDER BY CASE WHEN (e.program_start IS NULL OR e.program_start <= v.visit_date)
       AND (e.program_end IS NULL OR e.program_end >= v.visit_date) THEN 0 WHEN e.program_start <= v.visit_date THEN 1 ELSE 2 END,
@@ -17,14 +28,15 @@ const enrolled = (table: string): string => `enrolled AS (
   JOIN enrolments AS e ON e.client_key = v.client_key
 )`;
 
-const JOIN_ENROLLED =
-  'LEFT JOIN enrolled AS g ON g.client_key = v.client_key AND g.visit_no = v.visit_no AND g.place = 1';
+const JOIN_PLACED = `LEFT JOIN operators AS o ON o.client_key = v.client_key AND o.visit_no = v.visit_no
+LEFT JOIN enrolled AS g ON g.client_key = v.client_key AND g.visit_no = v.visit_no AND g.place = 1`;
 
 /**
  * One row per visit of the error study that holds the value: in which cluster it lies, whether it counts, and the masks
  * that say why not. `stopped`: guards that stop this value.
  */
-export const studyRowsQuery = (measure: Measure, model: CohortModel): string => `WITH ${enrolled('study_visits')}
+export const studyRowsQuery = (measure: Measure, model: CohortModel): string => `WITH ${enrolled('study_visits')},
+${operators('study_visits')}
 SELECT s.client_key, c.client_id, s.visit_purpose, s.start_day, v.visit_no, v.visit_date, v.${measure.id} AS value,
   v.${model.bases.of(measure).column} AS k, s.program_started, s.broken, s.unknown,
   s.guards & ${String(guardMask(model.guards(measure).stop))} AS stopped,
@@ -33,9 +45,8 @@ SELECT s.client_key, c.client_id, s.visit_purpose, s.start_day, v.visit_no, v.vi
   ${WHERE_MEASURED}
 FROM study_visits AS s
 JOIN visits AS v ON v.client_key = s.client_key AND v.visit_no = s.visit_no
-JOIN readings AS q ON q.reading_key = v.first_reading_key
 JOIN clients AS c ON c.client_key = s.client_key
-${JOIN_ENROLLED}
+${JOIN_PLACED}
 WHERE v.${measure.id} IS NOT NULL
 ORDER BY c.client_id, s.visit_purpose, s.start_day, v.visit_no`;
 
@@ -44,14 +55,14 @@ const replicated = (measure: Measure, model: CohortModel): string => {
   const { id } = measure;
   const k = `v.${model.bases.of(measure).column}`;
   return `replicated AS (
-  SELECT v.client_key, v.visit_no, v.visit_date, v.device, v.site, v.first_reading_key, ${k} AS k, v.${id} AS mean_value,
+  SELECT v.client_key, v.visit_no, v.visit_date, v.device, v.site, ${k} AS k, v.${id} AS mean_value,
     SUM((r.${id} - v.${id}) * (r.${id} - v.${id})) AS ss,
     MAX(CASE WHEN r.reading = 2 THEN r.${id} END) - MAX(CASE WHEN r.reading = 1 THEN r.${id} END) AS step
   FROM visits AS v
   JOIN reading_values AS r ON r.client_key = v.client_key AND r.visit_date = v.visit_date
     AND r.visit_purpose = v.visit_purpose AND r.device = v.device AND r.frequency_khz = v.frequency_khz
   WHERE ${k} >= 2 AND v.visit_purpose <> 'crosscheck' AND r.${id} IS NOT NULL
-  GROUP BY v.client_key, v.visit_no, v.visit_date, v.device, v.site, v.first_reading_key, ${k}, v.${id}
+  GROUP BY v.client_key, v.visit_no, v.visit_date, v.device, v.site, ${k}, v.${id}
 )`;
 };
 
@@ -61,8 +72,9 @@ export const replicateGroupsQuery = (
   model: CohortModel,
 ): string => `WITH ${replicated(measure, model)},
 ${enrolled('replicated')},
+${operators('replicated')},
 placed AS (SELECT v.ss, v.k, v.client_key, ${WHERE_MEASURED} FROM replicated AS v
-  JOIN readings AS q ON q.reading_key = v.first_reading_key ${JOIN_ENROLLED})
+  ${JOIN_PLACED})
 ${(['device', 'operator', 'site', 'program'] as const)
   .map(
     (by) => `SELECT '${by}' AS grouped_by, ${by} AS group_name, SUM(ss) AS ss,

@@ -44,6 +44,8 @@ export interface ChangeRow {
   readonly change: number;
   readonly lsc: number | null;
   readonly tier: Tier;
+  /** The group whose own error the threshold rests on; null: everyone's. */
+  readonly errorGroup: string | null;
   readonly comparable: Comparable;
   /** Whether the pair takes part under the current setting. */
   readonly admitted: boolean;

@@ -3,6 +3,7 @@ import type { ComparabilityRule } from '../../measures/comparability-rule';
 import type { Equation } from '../../measures/equation';
 import type { Guards } from '../../measures/guard';
 import type { AnyMeasureId, MeasureId } from '../../measures/measure-id';
+import type { Settings } from '../settings';
 import type { ChangeRow } from './change-row';
 import type { ClientDetail } from './client-detail';
 import type { ClientListRow, CohortSummary, IndexPoint } from './cohort-summary';
@@ -32,7 +33,12 @@ export interface Cohort {
   /** The rule table in force. */
   readonly rules: readonly ComparabilityRule[];
   readonly summary: CohortSummary;
+  /** Everyone's error of each value. */
   precision(level: Level): readonly PrecisionRow[];
+  /** Whose error judges a pair. */
+  readonly errorFrom: Settings['errorStudy']['errorFrom'];
+  /** The errors that judge pairs of single groups, where the clinic takes the error by groups and a group has enough. */
+  groupPrecision(level: Level): readonly PrecisionRow[];
   /** What the error study says of the filter's value: one answer for all people, whatever else the filter says. */
   errorStudy(filter: CohortFilter, signal?: AbortSignal): Promise<ErrorStudy>;
   /** Every two devices that people were measured on for a cross-check: what a conversion changes, and the filter's value. */

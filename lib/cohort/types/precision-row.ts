@@ -9,6 +9,12 @@ export type Tier = 1 | 2 | 3 | 4 | 5 | 6;
  */
 export type NoThreshold = 'not-measured' | 'not-published' | 'not-chosen';
 
+/** The errors of one level: everyone's, and what groups have of their own where the clinic takes the error by groups. */
+export interface CohortErrors {
+  readonly everyone: readonly PrecisionRow[];
+  readonly groups: readonly PrecisionRow[];
+}
+
 /** The error of one value. Symbols as in the computation's description: variances, SDs in the value's unit. */
 export interface PrecisionRow {
   readonly measure: AnyMeasureId;
@@ -41,6 +47,8 @@ export interface PrecisionRow {
   readonly atOwnValues?: true;
   /** Degrees of freedom of an error from outside (tiers 3 and 4). */
   readonly outsideDf?: number;
+  /** The group whose own error this is; absent for everyone's. */
+  readonly group?: string;
   /** Where there is no threshold. */
   readonly why?: NoThreshold;
 }

@@ -66,6 +66,7 @@ export const errorSentences = (input: MethodsInput, words: MethodsWords, cite: C
     );
   const [own, entered, published, repositioning] = [rowsOf(1, 2), rowsOf(3), rowsOf(4), rowsOf(5)];
   const without = rows.filter(({ tier }) => tier === 6);
+  const { errorFrom } = input.settings.errorStudy;
   const always = input.settings.errorSource.alwaysT;
   return [
     ...(own.length + repositioning.length === 0 ? [] : [words.ownError({ cite: cite(GLUEER_1995) })]),
@@ -74,6 +75,7 @@ export const errorSentences = (input: MethodsInput, words: MethodsWords, cite: C
     ...(entered.length + published.length === 0 ? [] : [words.varianceOutside]),
     ...(without.length === rows.length ? [] : [words.threshold({ level: input.level, always }), words.oneReading]),
     ...(input.settings.errorStudy.cautious ? [words.cautious] : []),
+    ...(errorFrom === 'everyone' || own.length === 0 ? [] : [words.errorByGroup({ by: errorFrom })]),
     ...(own.length === 0 ? [] : [words.tier.own({ rows: own })]),
     ...(entered.length === 0 ? [] : [words.tier.entered({ rows: entered })]),
     ...(published.length === 0

@@ -40,6 +40,11 @@ export const client = (f: Formatters) => ({
       `Since the visit before (${p.date}): ${p.change}, no threshold.`,
     guarded: (p: { date: string }) => `Against the visit before (${p.date}) no result is given.`,
   },
+  errorOf: (p: { group: string | null; by: 'device' | 'site' | 'program' | 'operator' }) =>
+    p.group === null
+      ? `Judged by everyone’s error, from people unlike these: no ${p.by} with an error of its own holds both visits.`
+      : `Judged by the error of ${p.group} alone.`,
+  errorOfGroup: (p: { why: string; group: string }) => `${p.why}; error of ${p.group}`,
   provisional: 'The error is provisional: fewer than 30 degrees of freedom.',
   notSeenSince: (p: { date: string; weeks: number }) => `Not seen since ${p.date} (${f.number(p.weeks)} weeks).`,
   sexes: (p: { recorded: string; used: string }) =>

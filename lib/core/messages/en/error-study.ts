@@ -2,9 +2,14 @@ import type { Formatters } from '../../formatters';
 
 const by = { device: 'Device', operator: 'Operator', site: 'Site', program: 'Program' } as const;
 
+const nouns = { device: 'device', operator: 'operator', site: 'site', program: 'program' } as const;
+
 const groups = (f: Formatters) => ({
   title: 'By device, operator, site and program',
-  lead: 'A group has its own error only with 30 degrees of freedom of its own. Thresholds come from all people together: a group’s own error stands beside them, so that a group that differs is seen.',
+  lead: (p: { from: 'everyone' | keyof typeof by; own: number }) =>
+    p.from === 'everyone'
+      ? 'A group has its own error only with 30 degrees of freedom of its own. Thresholds come from all people together: a group’s own error stands beside them, so that a group that differs is seen.'
+      : `Pairs are judged by the error of one ${nouns[p.from]} where both visits lie in it and it has 30 degrees of freedom from 15 people of its own: ${p.own === 0 ? 'none has, for this value' : f.plural(p.own, '# has, for this value', '# have, for this value')}. All other pairs are judged by everyone’s error, from people unlike these.`,
   caption: 'Error by group',
   by,
   none: 'not recorded',
@@ -21,6 +26,7 @@ const groups = (f: Formatters) => ({
     used: 'Note',
   },
   enough: '30 or more of its own',
+  judges: (p: { lsc: string }) => `judges its own pairs: LSC ${p.lsc}, one reading at each end`,
   few: 'not used: fewer than 30 df; judged from people unlike these',
   rowsWord: 'groups',
   fileName: 'error-by-group',
@@ -30,6 +36,7 @@ const groups = (f: Formatters) => ({
 
 const choices = (f: Formatters) => ({
   title: 'How the threshold is made',
+  link: 'How the threshold is made: factor, whose error judges, routine visits, relative form',
   lead: 'These choices hold for every result of this clinic. Each is entered in the log and can be undone.',
   factor: 'Factor',
   factors: {
@@ -39,6 +46,16 @@ const choices = (f: Formatters) => ({
   },
   factorNote:
     'z from 30 degrees of freedom is the convention of the field. t allows for an estimated error. Cautious takes the one-sided 95 % upper limit of PE: thresholds grow, and fewer unchanged people are called changed.',
+  from: 'Error from',
+  froms: {
+    everyone: 'everyone',
+    device: 'per device',
+    site: 'per site',
+    program: 'per program',
+    operator: 'per operator',
+  },
+  fromNote:
+    'Per group: a pair whose two visits lie in one group with 30 degrees of freedom from 15 people of its own is judged by that group’s error, every other pair by everyone’s, and it says so. A group’s repositioning error is its own from 30 degrees of freedom. The vector’s error stays everyone’s.',
   routine: 'Routine visits within a week count as pairs between days too',
   routineNote:
     'Visits that were repeated because a value looked odd make the error too large, and so does a change of the person in between; a study is better.',

@@ -128,6 +128,8 @@ export const methodsParagraph = (f: Formatters) => {
       `The least significant change is LSC = f·√V, two-sided at ${f.number(p.level)} %, with f ${p.always ? 'Student’s t quantile (the normal quantile where 30 or more degrees of freedom come from fewer than 15 people)' : 'the normal quantile from 30 degrees of freedom on, below Student’s t quantile'}; a change at least as large counts as more than measurement error.`,
     cautious:
       'The factor was raised to the one-sided 95 % upper limit of the precision error, so that an error that was estimated too small calls fewer unchanged people changed.',
+    errorByGroup: (p: { by: 'device' | 'site' | 'program' | 'operator' }) =>
+      `A pair whose two visits lie in one ${p.by} with 30 or more degrees of freedom from 15 or more people of its own was judged by the error of that ${p.by}, every other pair by the error of all; the thresholds below are those of all.`,
     relative: (p: { name: string }) => `${p.name} (judged by its logarithm, upwards)`,
     oneReading: 'The thresholds below are those for one reading at each end, with the χ² interval of the error.',
     tier: {

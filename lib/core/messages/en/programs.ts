@@ -76,6 +76,8 @@ export const programs = (f: Formatters) => {
     byError: (p: { level: number; low: number; high: number; df: number }) =>
       `With nobody changed, error alone would call about ${f.number((100 - p.level) / 2, 1)} in 100 up and as many down; ` +
       `both together between ${f.number(p.low)} and ${f.number(p.high)} in 100 (${f.number(p.df)} degrees of freedom).`,
+    errorByGroup:
+      'The band and the share by error alone are everyone’s; a pair of a group with an error of its own is counted by that one (Repeatability).',
     lowerLimit:
       'The threshold here holds only the error of stepping off and on again: no change is called more than error.',
     heldNote: (p: { n: number }) =>

@@ -124,6 +124,7 @@ export const settingsKeeping = (f: Formatters) => ({
       'settings.comparable': 'Which comparisons count',
       'settings.leanMeasure': 'Value for lean tissue',
       'settings.errorSource': 'Source of the error',
+      'settings.errorStudy': 'How the error study is read',
       'settings.procedures': 'A declared procedure',
       'settings.programs': 'A program',
       'settings.rules': 'A rule of comparability',
