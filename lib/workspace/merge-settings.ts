@@ -1,5 +1,7 @@
 import { enrolmentKey } from '../cohort/plan-rows';
 import { settingsSchema, type Answer, type Settings } from '../cohort/settings';
+import { mergeDevices } from './merge-devices';
+import { mergeErrorStudy } from './merge-error-study';
 import { mergeMethods } from './merge-methods';
 import { mergeList, mergeValue, type MergeWork } from './three-way';
 
@@ -37,11 +39,13 @@ const LIST_KEYS: { readonly [Key in ListKey]: (item: Settings[Key][number]) => s
 
 const isList = (key: string): key is ListKey => Object.hasOwn(LIST_KEYS, key);
 
-/** Settings out of three, key by key: programs by name, enrolments by client, program and start, rules by id, answers by what they are about, procedures as a set, methods part by part. */
+/** Settings out of three, key by key: programs by name, enrolments by client, program and start, rules by id, answers by what they are about, procedures as a set, methods, devices and the error study part by part. */
 export const mergeSettings = (work: MergeWork, base: Settings, mine: Settings, theirs: Settings): Settings => {
   const keys = new Set([...Object.keys(mine), ...Object.keys(theirs)]) as ReadonlySet<keyof Settings>;
   const merged = [...keys].map((key): readonly [string, unknown] => {
     if (key === 'methods') return [key, mergeMethods(work, base.methods, mine.methods, theirs.methods)];
+    if (key === 'devices') return [key, mergeDevices(work, base.devices, mine.devices, theirs.devices)];
+    if (key === 'errorStudy') return [key, mergeErrorStudy(work, base.errorStudy, mine.errorStudy, theirs.errorStudy)];
     const path = `settings.${key}`;
     if (!isList(key)) return [key, mergeValue<unknown>(work, path, base[key], mine[key], theirs[key])];
     const keyOf = LIST_KEYS[key] as (item: Item) => string;

@@ -233,3 +233,72 @@ test('a difference counts what was added, changed and taken out, by kind', () =>
   expect(stateDifference(from, to)).toEqual({ settings: 1, imports: 1, notes: 2 });
   expect(stateDifference(from, from)).toEqual({});
 });
+
+describe('device logs of two copies', () => {
+  const entry = (on: string, r: number, initials = 'AB') => ({
+    device: 'Unit 1',
+    on,
+    kind: 'phantom' as const,
+    r,
+    xc: null,
+    initials,
+  });
+  const devices = (more: Record<string, unknown>): ClinicState => state({ settings: settings({ devices: more }) });
+  const first = entry('2025-01-06', 500);
+
+  test('come together reading by reading, in order of time; what one side took out is gone', () => {
+    const gone = entry('2025-01-13', 510);
+    const base = devices({ log: [first, gone] });
+    const mine = devices({ log: [first, entry('2025-01-27', 501)] });
+    const theirs = devices({ log: [first, gone, entry('2025-01-20', 502, 'CD')] });
+    const { log } = merged(base, mine, theirs).settings.devices;
+    expect(log.map(({ on, r }) => [on, r])).toEqual([
+      ['2025-01-06', 500],
+      ['2025-01-20', 502],
+      ['2025-01-27', 501],
+    ]);
+  });
+
+  test('keep two readings that say the same, and double none that both sides have', () => {
+    const base = devices({ log: [first] });
+    const mine = devices({ log: [first, first] });
+    expect(merged(base, mine, base).settings.devices.log).toEqual([first, first]);
+    expect(merged(base, mine, mine).settings.devices.log).toEqual([first, first]);
+  });
+
+  test('a step that both sides entered for the same day is a conflict, another day or device is not', () => {
+    const step = (on: string, reason: string) => ({ device: 'Unit 1', on, reason, initials: 'AB' });
+    const base = devices({});
+    const mine = devices({ steps: [step('2025-03-03', 'service'), step('2025-04-07', 'repair')] });
+    const theirs = devices({ steps: [step('2025-03-03', 'new electrodes')] });
+    const { state: both, conflicts } = mergeStates(base, mine, theirs, {});
+    expect(conflicts.map(({ path }) => path)).toEqual(['settings.devices.steps.Unit 1, 2025-03-03']);
+    expect(both.settings.devices.steps.map(({ on, reason }) => [on, reason])).toEqual([
+      ['2025-03-03', 'service'],
+      ['2025-04-07', 'repair'],
+    ]);
+  });
+
+  test('conversions of other devices and choices of the error study stand beside each other', () => {
+    const between = (second: string) => ({
+      first: 'Unit 1',
+      second,
+      on: '2025-04-01',
+      initials: 'AB',
+      people: 30,
+      r: 1,
+      xc: 0,
+      weight: 0,
+    });
+    const base = state();
+    const mine = state({
+      settings: settings({ devices: { conversions: [between('Unit 2')] }, errorStudy: { errorFrom: 'device' } }),
+    });
+    const theirs = state({
+      settings: settings({ devices: { conversions: [between('Unit 3')] }, errorStudy: { includeRoutine: true } }),
+    });
+    const both = merged(base, mine, theirs).settings;
+    expect(both.devices.conversions.map(({ second }) => second)).toEqual(['Unit 2', 'Unit 3']);
+    expect(both.errorStudy).toMatchObject({ errorFrom: 'device', includeRoutine: true });
+  });
+});
