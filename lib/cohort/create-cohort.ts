@@ -68,7 +68,7 @@ export const createCohort = async (engine: Engine, settings: Settings, asOf: Iso
         ask,
         model,
         filter,
-        { purpose, precision: precisionAt(filter.level), programs: settings.programs },
+        { purpose, errors: errorsAt(filter.level), programs: settings.programs },
         signal,
       ),
     reviews: (filter, signal) => reviewsOf(ask, model, filter, signal),

@@ -4,12 +4,13 @@ import { countByErrorP } from '../stats/count-by-error-p';
 import { meanInterval } from '../stats/mean-interval';
 import { signTestP } from '../stats/sign-test-p';
 import { asMeantOf, MEANT_COLUMNS, meantCounts } from './as-meant';
+import { precisionFor } from './group-precision';
 import type { CohortModel } from './model';
 import type { ProgramSettings } from './settings-parts/program-settings';
 import type { Ask } from './question';
 import { changeRows } from './sql/change-sql';
 import type { CohortFilter, Purpose } from './types/filter';
-import type { PrecisionRow } from './types/precision-row';
+import type { CohortErrors, PrecisionRow } from './types/precision-row';
 import type { ProgramByError, ProgramRow } from './types/program-row';
 
 const count = (when: string, name: string): string => `COUNT(*) FILTER (WHERE ${when}) AS ${name}`;
@@ -23,7 +24,8 @@ const programQuery = (
 ): string => `WITH ${changeRows(model.catalogue.measure(filter.measure), model)},
 means AS (
   SELECT program, COUNT(*) AS n_comparable, COUNT(DISTINCT client_key) AS n_people, AVG(change) AS mean_change,
-    AVG(lsc * lsc) AS mean_lsc_squared
+    AVG(lsc * lsc) AS mean_lsc_squared, MIN(CASE WHEN own_error = 1 THEN error_group ELSE '' END) AS first_error,
+    MAX(CASE WHEN own_error = 1 THEN error_group ELSE '' END) AS last_error
   FROM change_rows WHERE ${TAKES_PART} GROUP BY program
 ),
 squares AS (
@@ -63,7 +65,7 @@ enrolled AS (
   GROUP BY e.program
 ),
 listed AS (SELECT program FROM enrolled UNION SELECT program FROM counts)
-SELECT l.program, e.n_clients, m.n_comparable, m.n_people, m.mean_lsc_squared, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
+SELECT l.program, e.n_clients, m.n_comparable, m.n_people, m.mean_lsc_squared, m.first_error, m.last_error, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
   c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped, h.n_sharing, ${MEANT_COLUMNS.map((name) => `w.${name}`).join(', ')}
 FROM listed AS l
 LEFT JOIN enrolled AS e ON e.program = l.program
@@ -76,6 +78,12 @@ ORDER BY l.program`;
 
 /** From this tier on the error is not the clinic's own between-day error: what it alone would give is not known. */
 const NOT_OWN_TIER = 3;
+
+/** The one error that judged all pairs of a program; undefined where groups' own errors and everyone's are mixed. */
+const errorOf = (row: Row, measure: PrecisionRow['measure'], errors: CohortErrors): PrecisionRow | undefined =>
+  row['first_error'] === row['last_error']
+    ? precisionFor(errors, measure, String(row['first_error'] ?? ''))
+    : undefined;
 
 const byErrorOf = (
   row: Row,
@@ -138,20 +146,19 @@ export const programRowsOf = async (
   filter: CohortFilter,
   {
     purpose,
-    precision,
+    errors,
     programs,
   }: {
     readonly purpose: Purpose;
-    readonly precision: readonly PrecisionRow[];
+    readonly errors: CohortErrors;
     readonly programs: readonly ProgramSettings[];
   },
   signal?: AbortSignal,
 ): Promise<readonly ProgramRow[]> => {
-  const error = precision.find(({ measure }) => measure === filter.measure);
   const rows = await ask(programQuery(model, filter), filter, { purpose, signal });
   const meant = { programs, lean: model.lean };
   return rows.map((row) => ({
-    ...programRow(row, filter, purpose, error),
+    ...programRow(row, filter, purpose, errorOf(row, filter.measure, errors)),
     asMeant: asMeantOf(row, filter.measure, meant),
   }));
 };

@@ -278,6 +278,16 @@ test('the value’s log form is everyone’s choice: a group has it too', async 
   expectClose(row.lsc ?? undefined, 60 * (1 - Math.exp(-(own?.lsc ?? NaN))), 1e-9);
 });
 
+test('a program whose pairs were judged by several errors is not held against error alone', async () => {
+  const rows = await (
+    await cohortOf(engine, ROWS, { errorStudy: { errorFrom: 'site' } })
+  ).programs(filterFor('ffm_exported', { comparable: 'all' }), 'baseline-latest');
+  const byError = new Map(rows.map((row) => [row.program, row.byError]));
+  // Walking holds a pair of North and one from North to South; Swimming lies in South alone.
+  expect(byError.get('Walking')).toBeNull();
+  expect(byError.get('Swimming')?.pDown).toBeGreaterThan(0);
+});
+
 test('the command line’s document says whose error judges, and of each pair', async () => {
   const settings = settingsSchema.parse({ errorStudy: { errorFrom: 'site' } });
   const today = '2030-01-01' as IsoDate;

@@ -23,7 +23,7 @@ export interface ProgramRow {
   readonly noThreshold: number;
   readonly held: number;
   readonly stopped: number;
-  /** What error alone would make of as many people; null without an own between-day error or with several pairs of a person. */
+  /** What error alone would make of as many people; null without an own between-day error, with several pairs of a person, or where pairs were judged by several errors. */
   readonly byError: ProgramByError | null;
   /**
    * Of the pairs with a result for which something is meant (the client's own column, else the program's settings), how

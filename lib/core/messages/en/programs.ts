@@ -77,7 +77,7 @@ export const programs = (f: Formatters) => {
       `With nobody changed, error alone would call about ${f.number((100 - p.level) / 2, 1)} in 100 up and as many down; ` +
       `both together between ${f.number(p.low)} and ${f.number(p.high)} in 100 (${f.number(p.df)} degrees of freedom).`,
     errorByGroup:
-      'The band and the share by error alone are everyone’s; a pair of a group with an error of its own is counted by that one (Repeatability).',
+      'The band and the share by error alone are everyone’s; a pair of a group with an error of its own is counted by that one (Repeatability). A program judged by several errors is not held against error alone.',
     lowerLimit:
       'The threshold here holds only the error of stepping off and on again: no change is called more than error.',
     heldNote: (p: { n: number }) =>
