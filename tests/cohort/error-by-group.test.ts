@@ -299,6 +299,7 @@ test('the command line’s document says whose error judges, and of each pair', 
     measures: ['ffm_exported'],
     level: 95,
     comparable: 'strict',
+    reviewVisit: 'closest',
   })) {
     pieces.push(piece);
   }
