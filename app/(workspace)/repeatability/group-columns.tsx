@@ -15,7 +15,7 @@ const nameOf = ({ by, name }: StudyGroup, words: Words): string =>
   name ?? (by === 'operator' ? words.several : words.none);
 
 /** What a group's own error is used for: its own pairs, where the clinic chose so, or nothing. */
-const useOf = (row: StudyGroup, own: OwnErrors, words: Words, write: (value: number) => string): string => {
+const usedFor = (row: StudyGroup, own: OwnErrors, words: Words, write: (value: number) => string): string => {
   const found =
     own.from === row.by && row.kind === 'between' ? own.rows.find(({ group }) => group === row.name) : undefined;
   if (found === undefined || found.lsc === null || found.form === 'log') return row.enough ? words.enough : words.few;
@@ -63,7 +63,7 @@ export const groupColumns = (
     {
       id: 'used',
       title: words.columns.used,
-      value: (row) => useOf(row, own, words, write),
+      value: (row) => usedFor(row, own, words, write),
       width: 'wide',
     },
   ];
