@@ -36,6 +36,11 @@ const captionOf = (detail: ClientDetail, ids: readonly MeasureId[], level: numbe
   ].join(' ');
 };
 
+/** More visits than stand side by side on a telephone are scrolled. */
+const FEW_VISITS = 8;
+
+const narrowWidth = (visits: number): number => (visits <= FEW_VISITS ? 340 : 560);
+
 /** Weight, the clinic's lean value, phase angle and the chosen value, one above the other on one time axis. */
 export const ClientLanesFigure = ({
   detail,
@@ -51,7 +56,7 @@ export const ClientLanesFigure = ({
   const narrow = useNarrow();
   const ids = [...new Set<MeasureId>(['weight', cohort.lean, 'phase_angle', measure])];
   const data = clientLanes(detail, ids.map(valueWords), messages, cohort.guards);
-  const spec = buildTimeLanes(data, { formatters, words: messages.figures, width: narrow ? 560 : 780 });
+  const spec = buildTimeLanes(data, { formatters, words: messages.figures, width: narrow ? narrowWidth(data.visits.length) : 780 });
   const first = data.visits[0];
   const last = data.visits[data.visits.length - 1];
   return (

@@ -33,7 +33,7 @@ export const TalkToList = ({ lists, state }: TalkToListProps) => {
         <>
           <SpokenAbout spoken={spoken} />
           <QuietFindings lists={lists} />
-          <div className={styles.calls}>
+          <div className={`${styles.calls ?? ''} no-print`}>
             <CallsField />
           </div>
         </>
