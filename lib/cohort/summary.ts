@@ -54,7 +54,7 @@ export const summaryOf = async (
   COUNT(*) FILTER (WHERE visit_date >= p.monday) AS since_monday,
   COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(masksFor(model.masks, model.catalogue.measure(model.lean)).no)} = 0 AND guards = 0
     AND NOT (${outsidePath(model.catalogue.measure(model.lean), 'visits')})) AS usable,
-  COUNT(r_h) AS with_impedance,
+  COUNT(r_h) AS with_impedance, COUNT(bmi) AS with_bmi,
   COUNT(*) FILTER (WHERE posture = 'standing') AS standing, COUNT(*) FILTER (WHERE posture = 'lying') AS lying
 FROM visits CROSS JOIN params AS p`);
   const [coverageRow] = await engine.query(coverageQuery);
@@ -85,6 +85,7 @@ FROM pairs WHERE purpose = 1 AND bases & ${String(1 << lean.index)} <> 0`);
     coverage,
     conditionsKnown: coverage.some((entry) => entry.recorded + entry.byProcedure > 0),
     hasImpedance: count(totals, 'with_impedance') > 0,
+    knowsBmi: count(totals, 'with_bmi') > 0,
     pairsBySetting,
     openingSetting: settings.comparable ?? openingOf(pairsBySetting),
     posture: postureOf(totals),

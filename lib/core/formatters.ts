@@ -25,6 +25,8 @@ export interface Formatters {
   change(value: number, unit: Ucum, digits: number): string;
   /** A measured value with its unit, joined by a no-break space. */
   quantity(value: number, unit: Ucum, digits: number): string;
+  /** An estimate with its unit to so many significant figures of the number that is shown: rounding comes after the unit. */
+  significant(value: number, unit: Ucum, figures: number): string;
   /** The preferred unit's label. */
   unit(unit: Ucum): string;
   /** A body height in the preferred unit, with its unit. */
@@ -68,11 +70,17 @@ export const createFormatters = (locale = 'en-GB', units: UnitPreference = SI_UN
       .format(value)
       .replace('-', MINUS);
   const shown = (unit: Ucum): ReturnType<typeof shownUnit> => shownUnit(unit, units);
-  const quantity = (value: number, unit: Ucum, digits: number): string => {
-    const { label, factor } = shown(unit);
-    const text = number(value * factor, digits);
+  const withUnit = (text: string, { label }: ReturnType<typeof shownUnit>): string => {
     if (label === '') return text;
     return label === '°' ? `${text}°` : `${text}${NO_BREAK_SPACE}${label}`;
+  };
+  const quantity = (value: number, unit: Ucum, digits: number): string =>
+    withUnit(number(value * shown(unit).factor, digits), shown(unit));
+  const significant = (value: number, unit: Ucum, figures: number): string => {
+    const rounded = Number((value * shown(unit).factor).toPrecision(figures));
+    const leading = Math.floor(Math.log10(Math.abs(rounded)));
+    const decimals = rounded === 0 ? 0 : Math.max(0, figures - 1 - leading);
+    return withUnit(number(rounded, decimals), shown(unit));
   };
   return {
     locale,
@@ -87,6 +95,7 @@ export const createFormatters = (locale = 'en-GB', units: UnitPreference = SI_UN
     value: (value, unit, digits) => number(value * shown(unit).factor, digits),
     change: (value, unit, digits) => signed(value * shown(unit).factor, digits),
     quantity,
+    significant,
     unit: (unit) => shown(unit).label,
     height: (centimetres) => {
       if (units.length === 'cm') return quantity(centimetres, 'cm', 1);

@@ -22,6 +22,7 @@ export const GUARD_CODES = [
   'sex_outside_equation',
   'bmi_unknown',
   'standing_equation_lying',
+  'bmi_not_recorded',
 ] as const;
 
 export type GuardCode = (typeof GUARD_CODES)[number];
@@ -49,7 +50,8 @@ const ALWAYS_STOP: readonly GuardCode[] = ['pregnancy', 'under_18'];
  * composition, computed or exported; a body that differs from what an equation assumes stops all but weight; a body
  * mass index outside the equation's group holds what it computes, outside 16–34 (ESPEN, Clin Nutr 2004;23:1430–1453)
  * also what the device exported; where it is not known at one end, nobody can say on which side it lies, and the same is
- * held. Other readings outside the equation's group are marked, or held where the clinic excludes
+ * held. Where it is known for nobody in these data, what the device exported is judged with a note, like any condition that
+ * the data do not record at all; what an equation computes stays held. Other readings outside the equation's group are marked, or held where the clinic excludes
  * them.
  */
 export const guardsOf = (measure: Pick<Measure, 'group' | 'equation'>, outside: OutsideEquation = 'mark'): Guards => {
@@ -66,7 +68,7 @@ export const guardsOf = (measure: Pick<Measure, 'group' | 'equation'>, outside: 
       return {
         stop: [...ALWAYS_STOP, 'body_geometry', 'fluid', 'dialysis'],
         hold: ['bmi_outside_16_34', 'bmi_unknown'],
-        note: ['fast_weight_loss'],
+        note: ['fast_weight_loss', 'bmi_not_recorded'],
       };
     case 'composition':
       return {
@@ -74,6 +76,7 @@ export const guardsOf = (measure: Pick<Measure, 'group' | 'equation'>, outside: 
         hold: [
           'bmi_outside_16_34',
           'bmi_unknown',
+          'bmi_not_recorded',
           ...(measure.equation?.population.bmi === undefined ? [] : (['bmi_outside_equation'] as const)),
           ...(outside === 'exclude' ? OUTSIDE : []),
         ],

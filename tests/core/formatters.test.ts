@@ -56,6 +56,17 @@ describe('a quantity', () => {
     expect(imperial.quantity(25.25, 'kg/m2', 1)).toBe(`25.3${SPACE}kg/m²`);
   });
 
+  test('that is an estimate is rounded after its unit is chosen, not before', () => {
+    expect(f.significant(55.2, 'MJ', 2)).toBe(`13,000${SPACE}kcal`);
+    expect(imperial.significant(55.2, 'MJ', 2)).toBe(`55,000${SPACE}kJ`);
+    expect(f.significant(-7.1234, 'MJ', 2)).toBe(`${MINUS}1,700${SPACE}kcal`);
+    expect(f.significant(1532.6, 'kcal/d', 3)).toBe(`1,530${SPACE}kcal/d`);
+    expect(imperial.significant(1532.6, 'kcal/d', 3)).toBe(`6,410${SPACE}kJ/d`);
+    expect([f.significant(0, 'kcal/d', 3), f.significant(0.01234, 'kg', 2), f.significant(9.96, 'kg', 2)]).toEqual([
+      ...[`0${SPACE}kcal/d`, `0.012${SPACE}kg`, `10${SPACE}kg`],
+    ]);
+  });
+
   test('that is a height is feet and inches, and never twelve inches', () => {
     expect(f.height(178)).toBe(`178.0${SPACE}cm`);
     expect(imperial.height(178)).toBe(`5${SPACE}ft${SPACE}10.1${SPACE}in`);

@@ -81,6 +81,7 @@ export const methodsInput = (
       ],
       conditionsKnown: true,
       hasImpedance: true,
+      knowsBmi: true,
       pairsBySetting: { strict: 40, caution: 52, all: 61 },
       openingSetting: 'strict',
       posture: 'lying',

@@ -16,8 +16,8 @@ import { useClientMarks } from './use-client-marks';
 /** For one person the estimate is off by up to this share. */
 const SPREAD = 0.15;
 
-/** Two figures: the next would pretend to be known. */
-const twoFigures = (value: number): number => Number(value.toPrecision(2));
+/** Significant figures in the unit that is shown: the next would pretend to be known. */
+const FIGURES = { expenditure: 3, tissue: 2 } as const;
 
 const levelOf = (energy: ClientEnergy, marks: ClientMarks): number | undefined =>
   enteredActivityLevel(marks['activity-level']?.value ?? '') ?? energy.activity?.level;
@@ -31,7 +31,7 @@ const Expenditure = ({ energy, level }: { readonly energy: ClientEnergy; readonl
       <p>{words.stopped({ reasons: formatters.list(energy.stops.map((code) => messages.reasons.short[code])) })}</p>
     );
   if (resting === null) return <p>{words.incomplete}</p>;
-  const size = (value: number): string => formatters.quantity(Math.round(value / 10) * 10, 'kcal/d', 0);
+  const size = (value: number): string => formatters.significant(value, 'kcal/d', FIGURES.expenditure);
   const line = (title: string, value: number) => (
     <p>
       {title} <strong className={styles.figure}>{size(value)}</strong>,{' '}
@@ -108,7 +108,7 @@ export const ClientEnergyPanel = ({ detail }: { readonly detail: ClientDetail })
           {words.tissue({
             from: formatters.date(energy.tissue.from),
             to: formatters.date(energy.tissue.to),
-            energy: formatters.quantity(twoFigures(energy.tissue.megajoules), 'MJ', 0),
+            energy: formatters.significant(energy.tissue.megajoules, 'MJ', FIGURES.tissue),
             fm: valueWords('fm').change(energy.tissue.fmChange),
             ffm: valueWords('ffm').change(energy.tissue.ffmChange),
           })}

@@ -18,7 +18,7 @@ import { TalkToList } from './talk-to-list';
 import { useTalkTo } from './use-talk-to';
 
 const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
-  const { contact: words } = useMessages();
+  const { contact: words, reasons } = useMessages();
   const formatters = useFormatters();
   const { cohort } = useSession();
   const { filter } = useFilter();
@@ -26,6 +26,7 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
   const state = useTalkTo(lists);
   const talk = state.open.length;
   const again = lists.measureAgain.length;
+  const unchecked = cohort.catalogue.measure(cohort.lean).group === 'composition-exported' && !cohort.summary.knowsBmi;
   const expected = byErrorAlone(lists, formatters);
   return (
     <>
@@ -39,6 +40,7 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
                 : words.yield({ ...expected, checked: lists.checked, listed: lists.talkTo.length })}
             </p>
             <SetAsideNote />
+            {unchecked ? <p>{reasons.long.bmi_not_recorded}</p> : null}
             <p>{words.made({ value: valueWords(cohort.lean).name, level: filter.level })}</p>
           </>
         }

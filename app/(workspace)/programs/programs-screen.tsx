@@ -1,6 +1,7 @@
 'use client';
 
 import { parseAsStringLiteral, useQueryState } from 'nuqs';
+import type { Purpose } from '../../../lib/cohort/types/filter';
 import type { ProgramRow } from '../../../lib/cohort/types/program-row';
 import type { ReviewCounts } from '../../../lib/cohort/types/reviews';
 import { useMessages } from '../../_state/language-provider';
@@ -10,12 +11,15 @@ import { SegmentedChoice } from '../../_ui/segmented-choice';
 import styles from './programs-screen.module.css';
 import { ProgramsView } from './programs-view';
 import { ReviewChoiceFields } from './review-choice';
-import { useReviewChoice } from './use-review-choice';
+import { useReviewChoice, type ShownReview } from './use-review-choice';
 
 const PURPOSES = ['baseline-latest', 'baseline-review', 'consecutive'] as const;
 const parsePurpose = parseAsStringLiteral(PURPOSES).withDefault('baseline-latest');
 
+/** With the question that it answers: what was asked last may not be answered yet. */
 interface ProgramsAnswer {
+  readonly purpose: Purpose;
+  readonly review: ShownReview | undefined;
   readonly rows: readonly ProgramRow[];
   /** Of the planned review that is shown; empty for other purposes. */
   readonly reviews: readonly ReviewCounts[];
@@ -30,9 +34,12 @@ export const ProgramsScreen = () => {
   const review = purpose === 'baseline-review' ? shown : undefined;
   const key = review === undefined ? '' : ` ${String(review.week)} ${review.visit}`;
   const query = useCohortQuery<ProgramsAnswer>(`programs ${purpose}${key}`, async (cohort, filter, signal) => {
-    if (review === undefined) return { rows: await cohort.programs(filter, purpose, signal), reviews: [] };
+    if (review === undefined)
+      return { purpose, review, rows: await cohort.programs(filter, purpose, signal), reviews: [] };
     const narrowed = { ...filter, reviewWeek: review.week, reviewVisit: review.visit };
     return {
+      purpose,
+      review,
       rows: await cohort.programs(narrowed, purpose, signal),
       reviews: await cohort.reviewCounts(narrowed, signal),
     };
@@ -49,11 +56,5 @@ export const ProgramsScreen = () => {
       {review === undefined ? null : <ReviewChoiceFields weeks={weeks} shown={review} choose={choose} />}
     </div>
   );
-  return (
-    <Answered query={query}>
-      {({ rows, reviews }) => (
-        <ProgramsView rows={rows} purpose={purpose} review={review} reviews={reviews} choice={choice} />
-      )}
-    </Answered>
-  );
+  return <Answered query={query}>{(answer) => <ProgramsView {...answer} choice={choice} />}</Answered>;
 };

@@ -70,6 +70,10 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
     ...(taken === 'closest' ? [] : [taken]),
   ].join('-');
   const lead = words.lead({ purpose, lsc, week: review?.week });
+  const unchecked =
+    measure.group === 'composition-exported' && !cohort.summary.knowsBmi
+      ? [messages.reasons.long.bmi_not_recorded]
+      : [];
   const notes = programsNotes(rows, precision, { purpose, review }, filter.level, words, cohort.errorFrom);
   const source =
     lsc === null || precision === undefined
@@ -85,6 +89,9 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
           <>
             <p>{words.notCompared}</p>
             <SetAsideNote />
+            {unchecked.map((sentence) => (
+              <p key={sentence}>{sentence}</p>
+            ))}
           </>
         }
         actions={choice}
@@ -97,7 +104,7 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
             frame={{
               title: words.figureTitle({ value: measure.name }),
               subtitle: sensitivity === undefined ? lead : `${capitalised(sensitivity)}. ${lead}`,
-              caption: [...source, ...notes, words.notCompared].join(' '),
+              caption: [...source, ...notes, ...unchecked, words.notCompared].join(' '),
             }}
             draw={(theme) => drawProgramIntervals(spec, theme)}
             alternative={describeProgramIntervals(spec, context.words)}

@@ -12,7 +12,8 @@ import { WITH_DEVICE } from './pairs-sql';
 import { gradientColumn } from './gradient-column';
 import { reciprocal } from './reciprocal';
 
-const when = (condition: string, bit: number): string => `(CASE WHEN ${condition} THEN ${String(bit)} ELSE 0 END)`;
+const when = (condition: string, bit: number | string): string =>
+  `(CASE WHEN ${condition} THEN ${String(bit)} ELSE 0 END)`;
 
 const eitherOutside = (column: string, [low, high]: readonly [number, number]): string =>
   `(a.${column} < ${doubleLiteral(low)} OR a.${column} > ${doubleLiteral(high)} OR b.${column} < ${doubleLiteral(low)} OR b.${column} > ${doubleLiteral(high)})`;
@@ -22,7 +23,10 @@ export const ownGuards = (measure: Measure): string => {
   const { equation } = measure;
   const parts = [
     when(eitherOutside('bmi', [16, 34]), guardBit('bmi_outside_16_34')),
-    when('a.bmi IS NULL OR b.bmi IS NULL', guardBit('bmi_unknown')),
+    when(
+      'a.bmi IS NULL OR b.bmi IS NULL',
+      `(CASE WHEN EXISTS (SELECT 1 FROM visits AS known WHERE known.bmi IS NOT NULL) THEN ${String(guardBit('bmi_unknown'))} ELSE ${String(guardBit('bmi_not_recorded'))} END)`,
+    ),
     when(
       'p.days > 0 AND (a.weight - b.weight) * 7E0 / NULLIF(p.days, 0) >= 0.01E0 * a.weight',
       guardBit('fast_weight_loss'),

@@ -26,6 +26,8 @@ export interface CohortSummary {
   /** Whether any condition column holds anything anywhere, or a procedure was declared. */
   readonly conditionsKnown: boolean;
   readonly hasImpedance: boolean;
+  /** Whether any visit holds a height and a weight, so that its body mass index is known. */
+  readonly knowsBmi: boolean;
   /** Baseline→latest pairs of the lean value that each setting holds. */
   readonly pairsBySetting: Readonly<Record<ComparableSetting, number>>;
   /** The strictest setting that holds pairs. */

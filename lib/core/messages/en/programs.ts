@@ -83,8 +83,8 @@ export const programs = (f: Formatters) => {
     heldNote: (p: { n: number }) =>
       f.plural(
         p.n,
-        '# change is held: the body mass index is not known or lies outside the group the equation was made for, so it is not judged.',
-        '# changes are held: the body mass index is not known or lies outside the group the equation was made for, so they are not judged.',
+        '# change is held: the body mass index is not known or lies outside the group the equation was made for, so it is not judged. Where it is not known, height_cm and weight_kg in the export make it known.',
+        '# changes are held: the body mass index is not known or lies outside the group the equation was made for, so they are not judged. Where it is not known, height_cm and weight_kg in the export make it known.',
       ),
     stoppedNote: (p: { n: number }) =>
       f.plural(p.n, '# change is stopped by a guard.', '# changes are stopped by a guard.'),

@@ -83,6 +83,7 @@ const guard = {
   bmi_outside_equation: 'body mass index outside the equation’s group',
   bmi_outside_16_34: 'body mass index outside 16–34 kg/m²',
   bmi_unknown: 'body mass index not known',
+  bmi_not_recorded: 'body mass index known for nobody here',
   age_outside_equation: 'age outside the equation’s group',
   sex_outside_equation: 'sex outside the equation’s group',
   lying_equation_standing: 'equation made lying, measured standing',
@@ -113,7 +114,9 @@ const guardLong = {
   bmi_outside_16_34:
     'The body mass index lies outside 16–34 kg/m², the range in which estimates over time are advised (ESPEN, Clin Nutr 2004;23:1430–53). The value is shown and not judged.',
   bmi_unknown:
-    'Without height and weight at both visits the body mass index is not known, so nobody can say whether the value may be judged. It is shown and not judged.',
+    'Without height and weight at both visits the body mass index is not known, so nobody can say whether the value may be judged. It is shown and not judged until height_cm and weight_kg stand in the export.',
+  bmi_not_recorded:
+    'No height and weight stand together in these data, so the body mass index is known for nobody: whether it lies in 16–34 kg/m², the range in which estimates over time are advised, could not be checked. Export the columns height_cm and weight_kg with each reading.',
   sex_outside_equation: 'The equation was made for the other sex: read the level with care.',
   age_outside_equation: 'The age lies outside the group the equation was made for: read the level with care.',
   lying_equation_standing:
