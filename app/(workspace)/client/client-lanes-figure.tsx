@@ -56,7 +56,11 @@ export const ClientLanesFigure = ({
   const narrow = useNarrow();
   const ids = [...new Set<MeasureId>(['weight', cohort.lean, 'phase_angle', measure])];
   const data = clientLanes(detail, ids.map(valueWords), messages, cohort.guards);
-  const spec = buildTimeLanes(data, { formatters, words: messages.figures, width: narrow ? narrowWidth(data.visits.length) : 780 });
+  const spec = buildTimeLanes(data, {
+    formatters,
+    words: messages.figures,
+    width: narrow ? narrowWidth(data.visits.length) : 780,
+  });
   const first = data.visits[0];
   const last = data.visits[data.visits.length - 1];
   return (
