@@ -39,7 +39,7 @@ const captionOf = (detail: ClientDetail, ids: readonly MeasureId[], level: numbe
 /** More visits than stand side by side on a telephone are scrolled. */
 const FEW_VISITS = 8;
 
-const narrowWidth = (visits: number): number => (visits <= FEW_VISITS ? 340 : 560);
+const narrowWidth = (visits: number): number => (visits <= FEW_VISITS ? 310 : 560);
 
 /** Weight, the clinic's lean value, phase angle and the chosen value, one above the other on one time axis. */
 export const ClientLanesFigure = ({
