@@ -9,9 +9,17 @@ import { hotellingUnequal } from '../stats/hotelling-unequal';
 import { predictionFactor } from '../stats/prediction-factor';
 import type { CohortModel } from './model';
 import type { Ask } from './question';
-import { groupSumsQuery, pairedSumsQuery, referenceSumsQuery, vectorPointsQuery } from './sql/vectors-sql';
+import {
+  groupSumsQuery,
+  pairedSumsQuery,
+  referenceSumsQuery,
+  vectorPointsQuery,
+  vectorsLeftOutQuery,
+  vectorWaysQuery,
+} from './sql/vectors-sql';
 import type { CohortFilter } from './types/filter';
 import type {
+  MeasuredAs,
   VectorAnalysis,
   VectorBetween,
   VectorGroup,
@@ -42,7 +50,12 @@ const summed = (row: Row): Summed => {
   };
 };
 
-const groupOf = (row: Row): VectorGroup => {
+const measuredAs = (row: Row): MeasuredAs => ({
+  posture: row['posture'] === 'standing' || row['posture'] === 'lying' ? row['posture'] : null,
+  electrodePath: row['electrode_path'] === '' ? null : String(row['electrode_path']),
+});
+
+const groupOf = (row: Row, ways: readonly Row[]): VectorGroup => {
   const { n, mean, sample } = summed(row);
   const { cov } = sample ?? {};
   const confidence =
@@ -60,6 +73,9 @@ const groupOf = (row: Row): VectorGroup => {
             [cov.xy, cov.yy],
           ],
     confidence95: confidence ?? null,
+    ways: ways
+      .filter((way) => way['program'] === row['program'] && way['sex'] === row['sex'])
+      .map((way) => ({ ...measuredAs(way), n: at(way, 'n') })),
   };
 };
 
@@ -102,14 +118,34 @@ const betweenOf = (a: Row, b: Row): VectorBetween => {
   };
 };
 
-const referenceOf = (row: Row): VectorReference => {
+const referenceOf = (row: Row, otherWays: number): VectorReference => {
   const { n, mean, sample } = summed(row);
   const ellipses = ([0.5, 0.75, 0.95] as const).flatMap((level) => {
     const drawn =
       sample === undefined ? undefined : ellipse({ mean, cov: sample.cov, factor: predictionFactor(n, level) });
     return drawn === undefined ? [] : [{ level, ellipse: drawn }];
   });
-  return { sex: row['sex'] as Sex, n, provisional: n < FIRM_REFERENCE, mean, ellipses };
+  return { sex: row['sex'] as Sex, ...measuredAs(row), n, provisional: n < FIRM_REFERENCE, otherWays, mean, ellipses };
+};
+
+const keyOf = (row: Row): string => `${String(row['posture'])}\n${String(row['electrode_path'])}`;
+
+/** Of the references of one sex, that of the way in which most of the people shown were measured; else the largest. */
+const fittingReference = (sex: Sex, references: readonly Row[], ways: readonly Row[]): readonly VectorReference[] => {
+  const shown = new Map<string, number>();
+  for (const way of ways) if (way['sex'] === sex) shown.set(keyOf(way), (shown.get(keyOf(way)) ?? 0) + at(way, 'n'));
+  const own = references
+    .filter((row) => row['sex'] === sex)
+    .sort((a, b) => (shown.get(keyOf(b)) ?? 0) - (shown.get(keyOf(a)) ?? 0) || at(b, 'n') - at(a, 'n'));
+  const [first, ...others] = own;
+  return first === undefined
+    ? []
+    : [
+        referenceOf(
+          first,
+          others.reduce((sum, row) => sum + at(row, 'n'), 0),
+        ),
+      ];
 };
 
 /** Vectors of the clients' latest visits, their groups, the tests between and within them, and the own reference. */
@@ -123,13 +159,22 @@ export const vectorsOf = async (
   const paired = await ask(pairedSumsQuery(model), filter, { signal });
   const reference = await ask(referenceSumsQuery(model), filter, { signal });
   const points = await ask(vectorPointsQuery(model), filter, { signal });
+  const ways = await ask(vectorWaysQuery(model), filter, { signal });
+  const [leftOut] = await ask(vectorsLeftOutQuery(model), filter, { signal });
+  const counted = leftOut ?? {};
   return {
-    groups: groups.map(groupOf),
+    groups: groups.map((row) => groupOf(row, ways)),
     paired: paired.map(pairedOf),
     between: groups.flatMap((a, index) =>
       groups.slice(index + 1).flatMap((b) => (a['sex'] === b['sex'] ? [betweenOf(a, b)] : [])),
     ),
-    reference: reference.map(referenceOf),
+    reference: (['F', 'M'] as const).flatMap((sex) => fittingReference(sex, reference, ways)),
+    leftOut: {
+      noVector: at(counted, 'no_vector'),
+      noSex: at(counted, 'no_sex'),
+      otherFrequency: at(counted, 'other_frequency'),
+      stopped: at(counted, 'stopped'),
+    },
     points: points.map((row) => ({
       clientKey: at(row, 'client_key'),
       client: String(row['client_id']),

@@ -112,7 +112,7 @@ export async function* cohortDocument(opened: OpenedFiles, options: DocumentOpti
   const vectorFilter = filterFor(options.measures[0] ?? 'ffm');
   const vectors =
     cohort === undefined
-      ? { groups: [], paired: [], between: [], error: null, changes: [] }
+      ? { left_out: null, groups: [], paired: [], between: [], error: null, changes: [] }
       : {
           ...vectorsPart(await cohort.vectors(vectorFilter)),
           error: cohort.vectorError === null ? null : vectorErrorPart(cohort.vectorError),

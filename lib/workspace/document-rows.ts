@@ -211,6 +211,12 @@ export const duePart = ({ monday, invite, notSeen }: DueLists) => ({
 });
 
 export const vectorsPart = (vectors: VectorAnalysis) => ({
+  left_out: {
+    no_vector: vectors.leftOut.noVector,
+    no_sex: vectors.leftOut.noSex,
+    other_frequency: vectors.leftOut.otherFrequency,
+    stopped: vectors.leftOut.stopped,
+  },
   groups: vectors.groups.map((group) => ({
     program: group.program,
     sex: group.sex,
@@ -227,6 +233,7 @@ export const vectorsPart = (vectors: VectorAnalysis) => ({
             b: group.confidence95.b,
             angle_deg: group.confidence95.angleDeg,
           },
+    ways: group.ways.map(({ posture, electrodePath, n }) => ({ posture, electrode_path: electrodePath, n })),
   })),
   paired: vectors.paired,
   between: vectors.between.map((pair) => ({

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { measuredWays } from '../../app/(workspace)/vectors/measured-ways';
 import { scaledDistance } from '../../app/(workspace)/vectors/scaled-distance';
 import { vectorFinding } from '../../app/(workspace)/vectors/vector-finding';
 import { vectorsFigure } from '../../app/(workspace)/vectors/vectors-figure';
@@ -18,6 +19,7 @@ const group = (program: string, x: number, y: number, sex: 'F' | 'M' = 'F'): Vec
   mean: [x, y],
   cov: null,
   confidence95: ellipse(x, y, 10, 1),
+  ways: [{ posture: 'standing', electrodePath: 'hand-to-foot', n: 30 }],
 });
 
 const point = (clientKey: number, program: string, sex: 'F' | 'M'): VectorPoint => ({
@@ -40,6 +42,9 @@ const analysis = (groups: readonly VectorGroup[]): VectorAnalysis => ({
       sex: 'F',
       n: 260,
       provisional: false,
+      posture: 'standing',
+      electrodePath: 'hand-to-foot',
+      otherWays: 0,
       mean: [370, 35],
       ellipses: [
         { level: 0.5, ellipse: ellipse(370, 35, 40, 5) },
@@ -48,6 +53,7 @@ const analysis = (groups: readonly VectorGroup[]): VectorAnalysis => ({
     },
   ],
   points: [point(1, 'Strength', 'F'), point(2, 'Weight', 'F'), point(3, 'Strength', 'M')],
+  leftOut: { noVector: 0, noSex: 0, otherFrequency: 0, stopped: 0 },
 });
 
 describe('distance in an ellipse’s half axes', () => {
@@ -103,5 +109,37 @@ describe('the figure of the vectors', () => {
 
   it('marks a small reference as provisional', () => {
     expect(words.referenceLabel({ sex: 'M', n: 12, provisional: true })).toContain('provisional');
+  });
+});
+
+describe('how people were measured', () => {
+  const standing = { posture: 'standing', electrodePath: 'hand-to-foot' } as const;
+  const lying = { posture: 'lying', electrodePath: 'hand-to-foot' } as const;
+
+  it('is said where it differs, with the programs that mix it and the people whom the reference leaves out', () => {
+    const base = analysis([
+      {
+        ...group('Strength', 370, 35),
+        ways: [
+          { ...standing, n: 20 },
+          { ...lying, n: 10 },
+        ],
+      },
+      group('Weight', 360, 34),
+    ]);
+    const [reference] = base.reference;
+    const mixed = { ...base, reference: reference === undefined ? [] : [{ ...reference, otherWays: 14 }] };
+    expect(measuredWays(mixed, 'F', words)).toEqual([
+      'Not all were measured the same way: 50 standing, hand-to-foot; 10 lying, hand-to-foot; mixed within Strength. A difference between ways looks like one between people.',
+      'The reference is of those measured standing, hand-to-foot; 14 people measured otherwise are not in it.',
+    ]);
+    expect(measuredWays(analysis([group('Strength', 370, 35)]), 'F', words)).toEqual([]);
+  });
+
+  it('counts who is not shown, by reason', () => {
+    expect(words.leftOut({ noVector: 0, noSex: 0, otherFrequency: 0, stopped: 0 })).toBe('');
+    expect(words.leftOut({ noVector: 3, noSex: 2, otherFrequency: 0, stopped: 1 })).toBe(
+      '6 people are not shown: 3 without resistance, reactance and height, 2 without a coding F or M and 1 whose values are not judged.',
+    );
   });
 });

@@ -7,6 +7,7 @@ const test2 = { t2: nullable, f: nullable, df1: z.literal(2), df2: nullable, p: 
 
 /** The document's part on vectors. */
 export const vectorsSchema = z.strictObject({
+  left_out: z.strictObject({ no_vector: number, no_sex: number, other_frequency: number, stopped: number }).nullable(),
   groups: z.array(
     z.strictObject({
       program: z.string(),
@@ -15,6 +16,13 @@ export const vectorsSchema = z.strictObject({
       mean: z.tuple([number, number]),
       cov: z.tuple([z.tuple([number, number]), z.tuple([number, number])]).nullable(),
       confidence95: z.strictObject({ cx: number, cy: number, a: number, b: number, angle_deg: number }).nullable(),
+      ways: z.array(
+        z.strictObject({
+          posture: z.enum(['standing', 'lying']).nullable(),
+          electrode_path: z.string().nullable(),
+          n: number,
+        }),
+      ),
     }),
   ),
   paired: z.array(z.strictObject({ program: z.string(), n: number, mean: z.tuple([number, number]), ...test2 })),

@@ -11,6 +11,7 @@ import { FigureFrame } from '../../_ui/figure-frame';
 import { LinkedPoints } from '../../_ui/linked-points';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { useOpenPath } from '../../_ui/use-open-path';
+import { measuredWays } from './measured-ways';
 import { vectorsFigure } from './vectors-figure';
 
 interface VectorsFigureSheetProps {
@@ -44,7 +45,11 @@ export const VectorsFigureSheet = ({ analysis, sex, linked, onActive }: VectorsF
           frame={{
             title: words.figureTitle,
             subtitle: [words.lead({ sex, posture }), words.smallEllipses, ...ellipses].join(' '),
-            caption: [...(reference === undefined ? [] : [words.unusual]), words.postureNote[posture]].join(' '),
+            caption: [
+              ...(reference === undefined ? [] : [words.unusual]),
+              ...measuredWays(analysis, sex, words),
+              words.postureNote[posture],
+            ].join(' '),
           }}
           draw={(theme) => drawVectorGraph(spec, theme)}
           alternative={describeVectorGraph(spec, context.words)}

@@ -7,6 +7,8 @@ import { DataTable } from '../../_ui/data-table';
 import { rowNameHandlers } from '../../_ui/row-name';
 import { SegmentedChoice } from '../../_ui/segmented-choice';
 import { Sentence } from '../../_ui/sentence';
+import { SetAsideNote } from '../../_ui/set-aside-note';
+import { measuredWays } from './measured-ways';
 import { useShownSex } from './use-shown-sex';
 import { betweenColumns, meanVectorColumns, pairedColumns, pointColumns, type MeanVectorRow } from './vector-columns';
 import { vectorFinding } from './vector-finding';
@@ -53,9 +55,23 @@ export const VectorsView = ({ analysis }: { readonly analysis: VectorAnalysis })
       onChange={setSex}
     />
   );
+  const ways = measuredWays(analysis, sex, words);
+  const leftOut = words.leftOut(analysis.leftOut);
   return (
     <div className={styles.screen}>
-      <Sentence detail={words.leadShort} actions={choice}>
+      <Sentence
+        detail={
+          <>
+            <p>{words.leadShort}</p>
+            {leftOut === '' ? null : <p>{leftOut}</p>}
+            <SetAsideNote />
+            {ways.map((sentence) => (
+              <p key={sentence}>{sentence}</p>
+            ))}
+          </>
+        }
+        actions={choice}
+      >
         {vectorFinding(analysis, sex, words)}
       </Sentence>
       <div className="split">

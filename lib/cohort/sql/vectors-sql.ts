@@ -31,7 +31,8 @@ SELECT ${by}, n, mx, my, sxx, sxy, syy FROM sums ORDER BY ${by}`;
 
 /** `latest`: the last vector of every enrolment (x = R/H, y = Xc/H, Ω/m) that no guard stops. */
 const latest = (model: CohortModel): string => `latest AS (
-  SELECT e.program, v.sex, v.client_key, v.visit_date, v.r_h AS x, v.xc_h AS y, v.phase_angle
+  SELECT e.program, v.sex, v.client_key, v.visit_date, v.r_h AS x, v.xc_h AS y, v.phase_angle,
+    COALESCE(v.posture, '') AS posture, COALESCE(v.electrode_path, '') AS electrode_path
   FROM enrolment_latest AS e
   JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = e.latest_vector
   CROSS JOIN filter AS f
@@ -40,6 +41,30 @@ const latest = (model: CohortModel): string => `latest AS (
 
 export const groupSumsQuery = (model: CohortModel): string =>
   `WITH ${latest(model)}, ${sums('latest', 'program, sex')}`;
+
+/** How the people of each group were measured: an empty text where it is not recorded. */
+export const vectorWaysQuery = (model: CohortModel): string => `WITH ${latest(model)}
+SELECT program, sex, posture, electrode_path, COUNT(*) AS n FROM latest
+GROUP BY program, sex, posture, electrode_path ORDER BY program, sex, n DESC NULLS LAST, posture, electrode_path`;
+
+/** People under the filter who are in no group, by the first of the reasons that holds. */
+export const vectorsLeftOutQuery = (model: CohortModel): string => `WITH people AS (
+  SELECT e.client_key, MAX(CASE WHEN e.latest_vector IS NOT NULL THEN 1 ELSE 0 END) AS measured,
+    MAX(CASE WHEN v.sex IS NOT NULL THEN 1 ELSE 0 END) AS coded,
+    MAX(CASE WHEN e.latest_vector IS NOT NULL AND v.frequency_khz = 50E0 THEN 1 ELSE 0 END) AS at_50,
+    MAX(CASE WHEN e.latest_vector IS NOT NULL AND v.sex IS NOT NULL AND v.frequency_khz = 50E0
+      AND v.guards & ${stopped(model)} = 0 THEN 1 ELSE 0 END) AS drawn
+  FROM enrolment_latest AS e
+  JOIN visits AS v ON v.client_key = e.client_key AND v.visit_no = COALESCE(e.latest_vector, e.latest_no)
+  CROSS JOIN filter AS f
+  WHERE ${FILTERED}
+  GROUP BY e.client_key
+)
+SELECT COUNT(*) FILTER (WHERE drawn = 0 AND measured = 0) AS no_vector,
+  COUNT(*) FILTER (WHERE drawn = 0 AND measured = 1 AND coded = 0) AS no_sex,
+  COUNT(*) FILTER (WHERE drawn = 0 AND measured = 1 AND coded = 1 AND at_50 = 0) AS other_frequency,
+  COUNT(*) FILTER (WHERE drawn = 0 AND measured = 1 AND coded = 1 AND at_50 = 1) AS stopped
+FROM people`;
 
 export const vectorPointsQuery = (model: CohortModel): string => `WITH ${latest(model)}
 SELECT l.program, l.sex, l.client_key, c.client_id, l.visit_date, l.x, l.y, l.phase_angle
@@ -59,13 +84,13 @@ export const pairedSumsQuery = (model: CohortModel): string => `WITH moved AS (
     AND (f.age_to IS NULL OR p.completed_age <= f.age_to)
 ), ${sums('moved', 'program')}`;
 
-/** Every client's first baseline, by sex: what the clinic's own reference is made of. Not filtered. */
+/** Every client's first baseline, by sex and way of measuring: what the clinic's own reference is made of. Not filtered. */
 export const referenceSumsQuery = (model: CohortModel): string => `WITH firsts AS (
   SELECT e.client_key, e.baseline_no, ROW_NUMBER() OVER (PARTITION BY e.client_key ORDER BY e.enrolment_no) AS place
   FROM enrolments AS e WHERE e.baseline_no IS NOT NULL
 ),
 baseline_vectors AS (
-  SELECT v.sex, v.r_h AS x, v.xc_h AS y
+  SELECT v.sex, COALESCE(v.posture, '') AS posture, COALESCE(v.electrode_path, '') AS electrode_path, v.r_h AS x, v.xc_h AS y
   FROM firsts JOIN visits AS v ON v.client_key = firsts.client_key AND v.visit_no = firsts.baseline_no
   WHERE firsts.place = 1 AND v.sex IS NOT NULL AND v.frequency_khz = 50E0 AND v.r_h IS NOT NULL AND v.xc_h IS NOT NULL AND v.guards & ${stopped(model)} = 0
-), ${sums('baseline_vectors', 'sex')}`;
+), ${sums('baseline_vectors', 'sex, posture, electrode_path')}`;

@@ -10,6 +10,21 @@ export interface Ellipse {
 export type Pair = readonly [number, number];
 export type Matrix2 = readonly [Pair, Pair];
 
+/** How people were measured; null where it is not recorded. */
+export interface MeasuredAs {
+  readonly posture: 'standing' | 'lying' | null;
+  readonly electrodePath: string | null;
+}
+
+/** People in no group, each under the first reason that holds. */
+export interface VectorsLeftOut {
+  readonly noVector: number;
+  /** No coding F or M: ellipses and tests are of one sex. */
+  readonly noSex: number;
+  readonly otherFrequency: number;
+  readonly stopped: number;
+}
+
 /** A program's mean vector (R/H, Xc/H in Ω/m) at its clients' latest visits, one sex. */
 export interface VectorGroup {
   readonly program: string;
@@ -18,6 +33,8 @@ export interface VectorGroup {
   readonly mean: Pair;
   readonly cov: Matrix2 | null;
   readonly confidence95: Ellipse | null;
+  /** The ways in which its people were measured, the most frequent first. */
+  readonly ways: readonly (MeasuredAs & { readonly n: number })[];
 }
 
 /** Hotelling's paired T² of a program's baseline→latest vectors, sexes pooled (each client is their own control). */
@@ -51,11 +68,16 @@ export interface VectorBetween {
   readonly mahalanobisD: number | null;
 }
 
-/** Where 50, 75 and 95 % of new individuals of the cohort's own baseline would lie on average, one sex. */
-export interface VectorReference {
+/**
+ * Where 50, 75 and 95 % of new individuals of the cohort's own baseline would lie on average, one sex and one way of
+ * measuring: that of most of the people shown.
+ */
+export interface VectorReference extends MeasuredAs {
   readonly sex: 'F' | 'M';
   readonly n: number;
   readonly provisional: boolean;
+  /** People of this sex who were measured in another way at their baseline, and are not in it. */
+  readonly otherWays: number;
   readonly mean: Pair;
   readonly ellipses: readonly { readonly level: 0.5 | 0.75 | 0.95; readonly ellipse: Ellipse }[];
 }
@@ -78,4 +100,5 @@ export interface VectorAnalysis {
   readonly between: readonly VectorBetween[];
   readonly reference: readonly VectorReference[];
   readonly points: readonly VectorPoint[];
+  readonly leftOut: VectorsLeftOut;
 }

@@ -34,6 +34,30 @@ export const vectors = (f: Formatters) => ({
     return `Resistance and reactance per metre of height at 50 kHz, each client’s latest visit, ${PEOPLE[p.sex]}${posture}.`;
   },
   leadShort: 'What is unusual in this clinic is told here, and nothing about why. The comparisons stand in the tables.',
+  leftOut: (p: { noVector: number; noSex: number; otherFrequency: number; stopped: number }) => {
+    const parts = [
+      [p.noVector, 'without resistance, reactance and height'],
+      [p.noSex, 'without a coding F or M'],
+      [p.otherFrequency, 'not measured at 50 kHz'],
+      [p.stopped, 'whose values are not judged'],
+    ] as const;
+    const total = parts.reduce((sum, [n]) => sum + n, 0);
+    if (total === 0) return '';
+    const reasons = parts.flatMap(([n, why]) => (n === 0 ? [] : [`${f.number(n)} ${why}`]));
+    return `${f.plural(total, '# person is', '# people are')} not shown: ${f.list(reasons)}.`;
+  },
+  way: (p: { posture: 'standing' | 'lying' | null; path: string | null }) =>
+    `${p.posture ?? 'posture not recorded'}, ${p.path ?? 'electrode path not recorded'}`,
+  mixedWays: (p: { ways: readonly { readonly n: number; readonly way: string }[]; programs: readonly string[] }) => {
+    const ways = p.ways.map(({ n, way }) => `${f.number(n)} ${way}`).join('; ');
+    const mixing =
+      p.programs.length === 0
+        ? 'each program was measured in one of these ways, so programs are not compared alike'
+        : `mixed within ${f.list(p.programs)}`;
+    return `Not all were measured the same way: ${ways}; ${mixing}. A difference between ways looks like one between people.`;
+  },
+  referenceWay: (p: { way: string; otherWays: number }) =>
+    `The reference is of those measured ${p.way}; ${f.plural(p.otherWays, '# person measured otherwise is', '# people measured otherwise are')} not in it.`,
   smallEllipses: 'Small ellipses: where each program’s mean vector lies with 95 % confidence.',
   largeEllipses: (p: { n: number }) =>
     `Large ellipses: where 50, 75 and 95 % of new individuals of this clinic’s own baseline would lie on average; n = ${f.number(p.n)}.`,
