@@ -68,3 +68,41 @@ test('another baseline is chosen by a person, said on the client’s page, and t
   await expect(chosen).toHaveCount(0);
   await expect(page.getByRole('heading', { level: 1 })).toContainText('cannot be compared with 10 June 2025');
 });
+
+test('a rule whose calls were mostly not useful offers other settings; the list follows, and undo takes it back', async () => {
+  await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'To contact' }).click();
+  const heading = page.getByRole('heading', { level: 1 });
+  const rules = page.getByRole('region', { name: 'What each rule looked at' });
+  const raise = rules.getByRole('button', { name: /^List a first sight only from/ });
+  const numbers = async (): Promise<readonly number[]> =>
+    (await rules.getByRole('row', { name: 'Change beyond error' }).getByRole('cell').allInnerTexts()).map(Number);
+  const again = async (): Promise<number> =>
+    Number(/, (\w+) to measure again/.exec(await heading.innerText())?.[1]?.replace('one', '1'));
+  await expect(heading).toContainText('5 people to talk to');
+  const before = { listed: 5, again: await again() };
+  for (const left of ['4 people', '3 people', '2 people', 'One person', '0 people']) {
+    await expect(raise).toHaveCount(0);
+    await talk().getByRole('button', { name: 'Not useful' }).first().click();
+    await expect(heading).toContainText(`${left} to talk to`);
+  }
+  await expect(rules).toContainText('of 5 people spoken to, 5 were not useful. Nothing changes by itself.');
+  expect((await numbers())[2]).toBe(before.listed);
+  expect(await again()).toBe(before.again);
+
+  await raise.click();
+  await expect(rules.getByRole('status')).toHaveText('Changed; undo takes it back.');
+  await expect(rules).toContainText(/A first sight under 1[1-9]\d\s%/);
+  const raised = await numbers();
+  expect(raised[2]).toBeLessThan(before.listed);
+  expect(await again()).toBe(before.again + before.listed - (raised[2] ?? NaN));
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(async () => (await numbers())[2]).toBe(before.listed);
+  expect(await again()).toBe(before.again);
+
+  await rules.getByRole('button', { name: 'Switch off “Change beyond error and expectation”' }).click();
+  await expect(rules).toContainText('Change beyond error and expectation: switched off.');
+  await expect(talk().getByText(/^Spoken about/)).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(talk().getByText('Spoken about: 5, until their next visit')).toBeVisible();
+  await expect(raise).toBeVisible();
+});

@@ -66,7 +66,7 @@ test('a planned review says who was seen of those due; a sensitivity is named wh
   await expect(main).toContainText('from baseline to the planned review of week 12');
   await expect(main).not.toContainText(/sensitivity:/i);
   const table = page.getByRole('grid', { name: 'Every program, in numbers' });
-  const row = table.getByRole('row').filter({ hasText: 'Strength, 65 and over' });
+  const row = table.getByRole('row').filter({ hasText: 'Weight management' });
   const cells = async () => (await row.locator('td').allInnerTexts()).map((cell) => cell.trim());
   const [, , due, seen] = await cells();
   const [n, of] =
@@ -82,9 +82,11 @@ test('a planned review says who was seen of those due; a sensitivity is named wh
   await expect(page).toHaveURL(/visit=first-in-window/);
   await expect(main.getByText('sensitivity: first in window', { exact: true })).toBeVisible();
   await expect(page.getByRole('figure')).toContainText('Sensitivity: first in window.');
-  await expect.poll(async () => (await cells())[4]).not.toBe(byDefault[4]);
+  // The first visit of the window is not always the closest, and other pairs can be compared.
+  await expect.poll(async () => (await cells())[6]).not.toBe(byDefault[6]);
   const other = await cells();
   expect(other.slice(2, 4)).toEqual(byDefault.slice(2, 4));
+  expect(other[4]).not.toBe(byDefault[4]);
 });
 
 test('the interval of a mean stays one of 95 % at another level of error, and says so', async ({ page }) => {

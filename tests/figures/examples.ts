@@ -17,6 +17,8 @@ import { drawIndexChart } from '../../lib/figures/index-chart/draw';
 import { buildIndexChart } from '../../lib/figures/index-chart/spec';
 import { drawProgramIntervals } from '../../lib/figures/program-intervals/draw';
 import { buildProgramIntervals } from '../../lib/figures/program-intervals/spec';
+import { drawShareBars } from '../../lib/figures/share-bars/draw';
+import { buildShareBars, type ShareBarsData } from '../../lib/figures/share-bars/spec';
 import type { SvgNode } from '../../lib/figures/svg-node';
 import { drawTimeLanes } from '../../lib/figures/time-lanes/draw';
 import { buildTimeLanes } from '../../lib/figures/time-lanes/spec';
@@ -354,6 +356,30 @@ export const emptyErrorBars = buildErrorBars({ title: 'Least significant change'
 
 type Draw = (theme: FigureTheme) => SvgNode;
 
+const RECORD_PARTS = [
+  { id: 'met', fill: 'solid', sign: '✓', label: 'met' },
+  { id: 'byProcedure', fill: 'stripes', sign: '✓p', label: 'by procedure' },
+  { id: 'notMet', fill: 'strokes', sign: '✕', label: 'not met' },
+  { id: 'unknown', fill: 'dots', sign: '?', label: 'unknown' },
+  { id: 'notRecorded', fill: 'empty', sign: '·', label: 'not recorded here' },
+] as const;
+
+export const shareBarsData: ShareBarsData = {
+  title: 'Share of 3,127 readings',
+  parts: RECORD_PARTS,
+  rows: [
+    { id: 'fasting', label: 'fasting', counts: [2744, 0, 212, 171, 0] },
+    { id: 'rested', label: 'rested', counts: [1020, 1490, 31, 0, 586] },
+    { id: 'contact', label: 'contact check passed', counts: [3120, 0, 7, 0, 0] },
+    { id: 'menstrual_phase', label: 'menstrual phase', counts: [0, 0, 0, 0, 3127] },
+    { id: 'few', label: 'few', counts: [7, 0, 3, 1, 0] },
+    { id: 'nothing', label: 'nothing', counts: [0, 0, 0, 0, 0] },
+  ],
+};
+export const shareBars = buildShareBars(shareBarsData, context);
+export const shareBarsNarrow = buildShareBars(shareBarsData, { ...context, width: 310 });
+export const emptyShareBars = buildShareBars({ ...shareBarsData, rows: [] }, context);
+
 /** Every figure with realistic data. */
 export const fullExamples: Readonly<Record<string, Draw>> = {
   'vector-graph': (theme) => drawVectorGraph(vectorGraph, theme),
@@ -372,6 +398,8 @@ export const fullExamples: Readonly<Record<string, Draw>> = {
   'control-chart': (theme) => drawControlChart(buildControlChart(controlChartData, context), theme),
   'agreement-close': (theme) => drawAgreement(agreementClose, theme),
   'difference-spread': (theme) => drawDifferenceSpread(differenceSpread, theme),
+  'share-bars': (theme) => drawShareBars(shareBars, theme),
+  'share-bars-narrow': (theme) => drawShareBars(shareBarsNarrow, theme),
 };
 
 /** Every figure without data. */
@@ -386,4 +414,5 @@ export const emptyExamples: Readonly<Record<string, Draw>> = {
   agreement: (theme) => drawAgreement(emptyAgreement, theme),
   'control-chart': (theme) => drawControlChart(buildControlChart(emptyControlChartData, context), theme),
   'difference-spread': (theme) => drawDifferenceSpread(emptyDifferenceSpread, theme),
+  'share-bars': (theme) => drawShareBars(emptyShareBars, theme),
 };

@@ -14,6 +14,8 @@ import { describeIndexChart, tableIndexChart } from '../../lib/figures/index-cha
 import { indexChartPointKeys } from '../../lib/figures/index-chart/spec';
 import { describeProgramIntervals, tableProgramIntervals } from '../../lib/figures/program-intervals/describe';
 import { programIntervalsPointKeys } from '../../lib/figures/program-intervals/spec';
+import { describeShareBars, tableShareBars } from '../../lib/figures/share-bars/describe';
+import { shareBarsPointKeys } from '../../lib/figures/share-bars/spec';
 import { describeTimeLanes, tableTimeLanes } from '../../lib/figures/time-lanes/describe';
 import { buildTimeLanes, timeLanesPointKeys } from '../../lib/figures/time-lanes/spec';
 import { describeValueStrip, tableValueStrip } from '../../lib/figures/value-strip/describe';
@@ -67,6 +69,17 @@ describe('the text alternative', () => {
       'Weight: 0.9\u00a0kg (0.7 to 1.2), own between-day, 35 df',
     );
   });
+  it('of share bars gives the parts of each row, a percentage only from twenty on', () => {
+    const text = describeShareBars(examples.shareBars, words);
+    expect(text).toContain(
+      'Share of 3,127 readings: 5 bars. fasting: 88\u00a0% met, 7\u00a0% not met and 5\u00a0% unknown',
+    );
+    expect(text).toContain('contact check passed: over 99\u00a0% met and under 1\u00a0% not met');
+    expect(text).toContain('few: 7 of 11 met, 3 of 11 not met and 1 of 11 unknown');
+    expect(tableShareBars(examples.shareBars, words).rows[1]).toEqual([
+      ...['rested', '1,020', '1,490', '31', '0', '586', '3,127'],
+    ]);
+  });
   it('of an agreement gives n, bias and limits, or that they are too few', () => {
     expect(describeAgreement(examples.agreement, words)).toBe(
       'Exported minus computed fat-free mass, kg, against the mean of the two: 60 people. upper limit +3.4; bias +1.2; lower limit −1.0.',
@@ -106,6 +119,7 @@ describe('the table behind a figure', () => {
     programs: tableProgramIntervals(examples.programIntervals, words),
     strip: tableValueStrip(examples.valueStrip, words),
     bars: tableErrorBars(examples.errorBarsMixed, words),
+    shares: tableShareBars(examples.shareBars, words),
     agreement: tableAgreement(examples.agreement, words),
     spread: tableDifferenceSpread(examples.differenceSpread, words),
   };
@@ -142,6 +156,7 @@ describe('the keys of the points', () => {
     ['program-intervals', programIntervalsPointKeys(examples.programIntervals)],
     ['value-strip', valueStripPointKeys(examples.valueStrip)],
     ['error-bars', errorBarsPointKeys(examples.errorBarsMixed)],
+    ['share-bars', shareBarsPointKeys(examples.shareBars)],
     ['agreement', agreementPointKeys(examples.agreement)],
     ['difference-spread', differenceSpreadPointKeys(examples.differenceSpread)],
   ])('of %s are those drawn, in the same order, each once', (name, keys) => {

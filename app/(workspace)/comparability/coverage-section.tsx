@@ -12,6 +12,7 @@ import { FilterLink } from '../../_ui/filter-link';
 import { LabelledSelect } from '../../_ui/labelled-select';
 import { SegmentedChoice } from '../../_ui/segmented-choice';
 import styles from './comparability-screen.module.css';
+import { CoverageFigure } from './coverage-figure';
 import { CountTable } from './count-table';
 import { overGroups, STATES } from './over-groups';
 
@@ -43,6 +44,7 @@ export const CoverageSection = () => {
           if (first === undefined) return <p>{words.nothing}</p>;
           return (
             <>
+              <CoverageFigure rows={whole} />
               <CountTable
                 caption={words.allCaption({ readings: first.readings })}
                 columns={[words.condition, ...columns]}
@@ -71,7 +73,6 @@ export const CoverageSection = () => {
           );
         }}
       </Answered>
-      <p className={styles.note}>{words.note}</p>
       <p className="no-print">
         <FilterLink href="/import/#procedure">{words.procedures}</FilterLink>
       </p>

@@ -102,6 +102,17 @@ export const comparability = (f: Formatters) => ({
       unknown: '? unknown',
       notRecorded: '· not recorded here',
     },
+    figureTitle: 'Which conditions does the record tell?',
+    figureSubtitle: (p: { readings: number }) =>
+      `Each condition over ${f.plural(p.readings, 'one reading', '# readings')}: share met, not met, unknown. The numbers stand in the table below.`,
+    figureAxis: (p: { readings: number }) => `Share of ${f.plural(p.readings, '# reading', '# readings')}`,
+    parts: {
+      met: { sign: '✓', label: 'met' },
+      byProcedure: { sign: '✓p', label: 'met by procedure' },
+      notMet: { sign: '✕', label: 'not met' },
+      unknown: { sign: '?', label: 'unknown' },
+      notRecorded: { sign: '·', label: 'not recorded here' },
+    },
     share: (p: { n: number; all: number }) => {
       const counts = `${f.number(p.n)} of ${f.number(p.all)}`;
       if (p.all < 20) return counts;

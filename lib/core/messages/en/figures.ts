@@ -119,6 +119,16 @@ export const figures = (f: Formatters) => ({
   spreadRow: (p: { label: string; median: string; low: string; high: string; n: string }) =>
     `${p.label}: ${p.median} (${p.low} to ${p.high}), ${p.n}`,
   spreadText: (p: { median: string; low: string; high: string }) => `${p.median} (${p.low} to ${p.high})`,
+  count: (p: { n: number }) => f.number(p.n),
+  countOf: (p: { n: number; of: number }) => `${f.number(p.n)} of ${f.number(p.of)}`,
+  shareOf: (p: { share: number }) => {
+    if (p.share > 0 && p.share < 0.005) return `under ${f.percent(0.01)}`;
+    return p.share < 1 && p.share >= 0.995 ? `over ${f.percent(0.99)}` : f.percent(p.share);
+  },
+  sharePart: (p: { label: string; share: string }) => `${p.share} ${p.label}`,
+  shareBar: (p: { label: string; parts: readonly string[] }) => `${p.label}: ${f.list(p.parts)}`,
+  shareBars: (p: { title: string; rows: number }) => `${p.title}: ${f.plural(p.rows, '# bar', '# bars')}.`,
+  columnAll: 'All',
   columnEquation: 'Equation',
   columnMedian: 'Median',
   columnMostPeople: '5 to 95 %',
