@@ -18,7 +18,7 @@ import { buildIndexChart } from '../../lib/figures/index-chart/spec';
 import { drawProgramIntervals } from '../../lib/figures/program-intervals/draw';
 import { buildProgramIntervals } from '../../lib/figures/program-intervals/spec';
 import { drawShareBars } from '../../lib/figures/share-bars/draw';
-import { buildShareBars, type ShareBarsData } from '../../lib/figures/share-bars/spec';
+import { buildShareBars } from '../../lib/figures/share-bars/spec';
 import type { SvgNode } from '../../lib/figures/svg-node';
 import { drawTimeLanes } from '../../lib/figures/time-lanes/draw';
 import { buildTimeLanes } from '../../lib/figures/time-lanes/spec';
@@ -29,6 +29,7 @@ import { buildVectorGraph, type VectorGroup } from '../../lib/figures/vector-gra
 import { controlChartData, emptyControlChartData } from './example-control-chart';
 import { cloud, ellipseOf, type Cloud } from './example-cloud';
 import { day, lanesData, manyVisits } from './example-lanes';
+import { shareBarsData } from './example-share-bars';
 
 const formatters = createFormatters('en-GB');
 export const context: FigureContext = { formatters, words: figures(formatters) };
@@ -356,26 +357,6 @@ export const emptyErrorBars = buildErrorBars({ title: 'Least significant change'
 
 type Draw = (theme: FigureTheme) => SvgNode;
 
-const RECORD_PARTS = [
-  { id: 'met', fill: 'solid', sign: '✓', label: 'met' },
-  { id: 'byProcedure', fill: 'stripes', sign: '✓p', label: 'by procedure' },
-  { id: 'notMet', fill: 'strokes', sign: '✕', label: 'not met' },
-  { id: 'unknown', fill: 'dots', sign: '?', label: 'unknown' },
-  { id: 'notRecorded', fill: 'empty', sign: '·', label: 'not recorded here' },
-] as const;
-
-export const shareBarsData: ShareBarsData = {
-  title: 'Share of 3,127 readings',
-  parts: RECORD_PARTS,
-  rows: [
-    { id: 'fasting', label: 'fasting', counts: [2744, 0, 212, 171, 0] },
-    { id: 'rested', label: 'rested', counts: [1020, 1490, 31, 0, 586] },
-    { id: 'contact', label: 'contact check passed', counts: [3120, 0, 7, 0, 0] },
-    { id: 'menstrual_phase', label: 'menstrual phase', counts: [0, 0, 0, 0, 3127] },
-    { id: 'few', label: 'few', counts: [7, 0, 3, 1, 0] },
-    { id: 'nothing', label: 'nothing', counts: [0, 0, 0, 0, 0] },
-  ],
-};
 export const shareBars = buildShareBars(shareBarsData, context);
 export const shareBarsNarrow = buildShareBars(shareBarsData, { ...context, width: 310 });
 export const emptyShareBars = buildShareBars({ ...shareBarsData, rows: [] }, context);
