@@ -1,9 +1,11 @@
 import type { DeviceLogEntry, DeviceStep } from './settings-parts/device-settings';
-import { parseIsoDate } from '../core/iso-date';
+import { addDays, parseIsoDate, type IsoDate } from '../core/iso-date';
 import { individualsLimits, type IndividualsLimits } from '../stats/individuals-limits';
 
 /** Limits come from this many readings at the beginning; later ones are held against them. */
 const BASE = 20;
+/** A step that was marked so long before the readings show it explains them. */
+const EXPLAINED_DAYS = 28;
 
 export interface LogChart {
   readonly device: string;
@@ -13,7 +15,44 @@ export interface LogChart {
   readonly base: number;
   readonly limits: IndividualsLimits | undefined;
   readonly steps: readonly DeviceStep[];
+  /** Where the readings look like a step that nobody marked. */
+  readonly suggested: SuggestedStep | null;
 }
+
+/** The first of the readings outside the limits from which on all lie on one side of the centre. */
+export interface SuggestedStep {
+  readonly on: IsoDate;
+  readonly side: 'above' | 'below';
+  /** How many readings there are from then on. */
+  readonly readings: number;
+}
+
+/** So many readings in a row on one side of the centre are a sign by themselves (NIST/SEMATECH e-Handbook, 6.3.2). */
+const RUN = 8;
+
+/**
+ * A step suggested by readings in order of time: one outside the limits of the first ones, with which a run of at least
+ * eight on its side of the centre begins that lasts to the end. Nothing once a step was marked from its day on or in the
+ * four weeks before: that one explains it.
+ */
+export const suggestedStep = (
+  entries: readonly DeviceLogEntry[],
+  limits: IndividualsLimits | undefined,
+  steps: readonly DeviceStep[],
+): SuggestedStep | null => {
+  if (limits === undefined) return null;
+  const sideOf = ({ r }: DeviceLogEntry): number => Math.sign(r - limits.centre);
+  const last = entries.at(-1);
+  if (last === undefined || sideOf(last) === 0) return null;
+  const run = entries.slice(entries.findLastIndex((entry) => sideOf(entry) !== sideOf(last)) + 1);
+  const rest = run.slice(run.findIndex(({ r }) => r < limits.lower || r > limits.upper));
+  const [first] = rest;
+  const on = first === undefined ? undefined : parseIsoDate(first.on);
+  const isOutside = first !== undefined && (first.r < limits.lower || first.r > limits.upper);
+  if (on === undefined || !isOutside || rest.length < RUN) return null;
+  if (steps.some((step) => step.on >= addDays(on, -EXPLAINED_DAYS))) return null;
+  return { on, side: sideOf(last) > 0 ? 'above' : 'below', readings: rest.length };
+};
 
 /** One chart for each device and what was measured on it, in order of time. */
 export const logCharts = (log: readonly DeviceLogEntry[], steps: readonly DeviceStep[]): readonly LogChart[] => {
@@ -29,14 +68,17 @@ export const logCharts = (log: readonly DeviceLogEntry[], steps: readonly Device
       const [first] = entries;
       if (first === undefined) return [];
       const base = entries.slice(0, BASE).map(({ r }) => r);
+      const limits = individualsLimits(base);
+      const marked = steps.filter(({ device }) => device === first.device);
       return [
         {
           device: first.device,
           kind: first.kind,
           entries,
           base: base.length,
-          limits: individualsLimits(base),
-          steps: steps.filter(({ device }) => device === first.device),
+          limits,
+          steps: marked,
+          suggested: suggestedStep(entries, limits, marked),
         },
       ];
     });

@@ -12,6 +12,7 @@ import { kyleFfm } from './kyle-ffm';
 
 /** The whole invented clinic, with the truth behind it. */
 export interface Clinic {
+  readonly seed: number;
   readonly people: readonly Person[];
   readonly planted: readonly PlantedClient[];
   /** In the order of the file. */
@@ -71,6 +72,7 @@ export const buildClinic = (seed: number): Clinic => {
   const resistance0044 = solveResistance0044(seed, simulated);
   const rows = [...simulated, ...allPlantedRows(seed, resistance0044)].sort(inFileOrder);
   return {
+    seed,
     people,
     planted: plantedClients(resistance0044),
     rows,

@@ -1,6 +1,6 @@
 import { format } from 'prettier';
 import { type Clinic } from './build-clinic';
-import { isoDate, LAST_DAY } from './calendar';
+import { isoDate, LAST_DAY, weekStart } from './calendar';
 import { clientVisits, type ClientVisit } from './checks/client-visit';
 import { clinicCounts } from './checks/clinic-counts';
 import { plannedTruth, type TrueChange } from './checks/planned-truth';
@@ -11,6 +11,8 @@ import { usableReadings } from './checks/usable-reading';
 import { VALUES } from './checks/visit-value';
 import { PROGRAMS } from './programs';
 import { replaySection, type Replay } from './replay-section';
+import { LOG_SD } from './device-log';
+import { SERVICE_WEEK } from './sites';
 import { SEED } from './seed';
 
 const table = (header: readonly string[], rows: readonly (readonly (string | number)[])[]): string =>
@@ -132,7 +134,7 @@ Everything here is invented: the clinic, its people, their names and every readi
 (\`npm run sample-data\`, seed ${SEED}); do not edit it. Described up to ${isoDate(LAST_DAY)}, the day of the last visit.
 
 - \`visits.csv\`: the visit export, one row per reading, by day, site, time and client (a row with a mistyped date stands at its true day).
-- \`settings.json\`: programs, reviews, Hill's written procedure and the answers to the import's questions. Rows set aside stay unanswered.
+- \`settings.json\`: programs, reviews, Hill's written procedure, the answers to the import's questions, and the device log. Rows set aside stay unanswered.
 - \`room\` is a column that the tool does not know: kept, not used.
 
 ## Counts
@@ -182,6 +184,13 @@ ${table(
 ## The contact lists, week by week
 
 ${replaySection(replay, clinic)}
+
+## The device log
+
+A test body of about 500 Ω and 50 Ω, measured on Mondays: every week on Unit H, every four weeks on Unit Q (SD ${LOG_SD.r} Ω in R and ${LOG_SD.xc} Ω
+in Xc, streams of their own). Unit H was serviced in week ${SERVICE_WEEK} (${isoDate(weekStart(SERVICE_WEEK))}) and reads 3 Ω more from then on, on the body and on people.
+Nobody has marked the step: results across it are compared, as the figures above assume. The chart of Unit H suggests it; marking
+it on Repeatability makes two devices of Unit H, and undo takes it back.
 
 ## Faults in the rows
 

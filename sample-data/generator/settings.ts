@@ -1,6 +1,7 @@
 import { type Clinic } from './build-clinic';
 import { isoDate, weekStart } from './calendar';
 import { EXPECTED_LEAN_SHARE } from './checks/lean-excess';
+import { deviceLog } from './device-log';
 import { PROGRAMS } from './programs';
 import { SECOND_SPELLING_0171 } from './planted-text';
 import { HILL_PROCEDURE_FROM_WEEK, HILL_RECORDS_FROM_WEEK } from './sites';
@@ -60,6 +61,7 @@ export const settingsText = (clinic: Clinic): string => {
     ],
     errorSource: { kind: 'own' },
     answers: answers(clinic),
+    devices: { log: deviceLog(clinic.seed) },
   };
   return `${JSON.stringify(settings, null, 2)}\n`;
 };

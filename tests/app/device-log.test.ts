@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { logFigure } from '../../app/(workspace)/repeatability/device-log-figure';
-import { logCharts, readLogEntry } from '../../lib/cohort/device-log';
+import { logCharts, readLogEntry, suggestedStep } from '../../lib/cohort/device-log';
 
 const entry = (device: string, on: string, r: number, kind: 'phantom' | 'volunteer' = 'phantom') => ({
   device,
@@ -54,5 +54,36 @@ describe('an entry of the device log', () => {
     expect(readLogEntry({ ...written, xc: '40' }, 'phantom', 'AB')?.xc).toBe(40);
     for (const wrong of [{ device: ' ' }, { on: '2025-02-30' }, { r: '0' }, { r: 'x' }, { xc: '-1' }])
       expect(readLogEntry({ ...written, ...wrong }, 'phantom', 'AB')).toBeUndefined();
+  });
+});
+
+describe('a step that the readings suggest', () => {
+  const weekly = (values: readonly number[]) =>
+    values.map((r, week) => entry('Unit 1', new Date(Date.UTC(2025, 0, 6 + 7 * week)).toISOString().slice(0, 10), r));
+  const steady = Array.from({ length: 20 }, (_, week) => 400 + (week % 2));
+  const chartOf = (values: readonly number[], steps: Parameters<typeof logCharts>[1] = []) =>
+    logCharts(weekly(values), steps)[0];
+
+  it('is the first reading outside the limits with eight or more on its side to the end', () => {
+    const higher = Array.from({ length: 8 }, () => 405);
+    expect(chartOf([...steady, ...higher])?.suggested).toEqual({ on: '2025-05-26', side: 'above', readings: 8 });
+    expect(chartOf([...steady, ...higher.map((r) => r - 9)])?.suggested).toMatchObject({ side: 'below' });
+    expect(chartOf([...steady, ...higher.slice(1)])?.suggested).toBeNull();
+    expect(chartOf([...steady, ...higher, 400])?.suggested).toBeNull();
+  });
+
+  it('is none while the run stays inside the limits, or without limits', () => {
+    expect(chartOf([...steady, ...Array.from({ length: 8 }, () => 401)])?.suggested).toBeNull();
+    expect(suggestedStep(weekly([400]), undefined, [])).toBeNull();
+  });
+
+  it('is explained by a step that a person marked in the four weeks before, and not by an older one', () => {
+    const values = [...steady, ...Array.from({ length: 8 }, () => 405)];
+    const step = (on: string) => [{ device: 'Unit 1', on, reason: 'service', initials: 'AB' }];
+    expect(chartOf(values, step('2025-05-05'))?.suggested).toBeNull();
+    expect(chartOf(values, step('2025-03-03'))?.suggested).not.toBeNull();
+    expect(
+      chartOf(values, [{ device: 'Unit 2', on: '2025-05-26', reason: '', initials: '' }])?.suggested,
+    ).not.toBeNull();
   });
 });

@@ -23,7 +23,7 @@ const Steps = ({ chart }: { readonly chart: LogChart }) => {
   const f = useFormatters();
   const { initials, field } = useSignature();
   const { devices, acting, writer, save } = useDeviceSettings();
-  const [on, setOn] = useState('');
+  const [on, setOn] = useState<string>(chart.suggested?.on ?? '');
   const [reason, setReason] = useState('');
   const day = parseIsoDate(on);
   return (
@@ -68,6 +68,7 @@ const Steps = ({ chart }: { readonly chart: LogChart }) => {
 /** One device's control chart, what lies outside, and its steps. */
 export const DeviceLogChart = ({ chart }: { readonly chart: LogChart }) => {
   const words = useMessages().devices.log;
+  const f = useFormatters();
   const context = useFigureContext({ width: useNarrow() ? 310 : 900, height: 300 });
   const spec = useMemo(() => buildControlChart(logFigure(chart, words.axis), context), [chart, words.axis, context]);
   const outside = spec.points.filter((point) => point.outside);
@@ -76,7 +77,7 @@ export const DeviceLogChart = ({ chart }: { readonly chart: LogChart }) => {
       ? words.tooFew
       : outside.length === 0
         ? words.inside
-        : words.outside({ n: outside.length, dates: outside.map(({ dateText }) => dateText).join(', ') });
+        : words.outside({ n: outside.length, dates: outside.map(({ dateText }) => dateText) });
   return (
     <section
       className={styles.pair}
@@ -95,6 +96,15 @@ export const DeviceLogChart = ({ chart }: { readonly chart: LogChart }) => {
         headingLevel={3}
       />
       <p>{finding}</p>
+      {chart.suggested === null ? null : (
+        <p>
+          {words.suggested({
+            on: f.dateShort(chart.suggested.on),
+            side: chart.suggested.side,
+            n: chart.suggested.readings,
+          })}
+        </p>
+      )}
       <Steps chart={chart} />
     </section>
   );

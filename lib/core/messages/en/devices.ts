@@ -26,6 +26,9 @@ const crossCheck = (f: Formatters) => ({
   saved: 'Saved. Every result is computed anew.',
 });
 
+/** So many dates are named before the rest is counted. */
+const SHOWN = 4;
+
 const log = (f: Formatters) => ({
   title: 'Device log',
   lead: 'A test body or one member of staff, measured on each device again and again: a device that begins to measure differently is seen here before it is taken for a change in people.',
@@ -47,8 +50,10 @@ const log = (f: Formatters) => ({
   figureCaption:
     'Individuals chart: mean ± 3 × mean moving range / 1.128 (NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2). A reading outside asks for a look at the device, not at a client.',
   axis: 'Resistance',
-  outside: (p: { n: number; dates: string }) =>
-    `${f.plural(p.n, '# reading lies', '# readings lie')} outside the limits: ${p.dates}.`,
+  outside: (p: { n: number; dates: readonly string[] }) =>
+    `${f.plural(p.n, '# reading lies', '# readings lie')} outside the limits: ${p.dates.slice(0, SHOWN).join(', ')}${p.n > SHOWN ? ` and ${f.number(p.n - SHOWN)} more` : ''}.`,
+  suggested: (p: { on: string; side: 'above' | 'below'; n: number }) =>
+    `All ${f.number(p.n)} readings from ${p.on} on lie ${p.side} the mean: this looks like a step. Look for what happened to the device then. A step is a person’s decision; nothing follows from this sentence.`,
   inside: 'All readings lie inside the limits.',
   tooFew: 'At least two readings are needed for limits; 20 make them steady.',
   step: 'A step: from this day on it measures differently',
