@@ -29,6 +29,7 @@ import { precisionColumns } from './precision-columns';
 import { repeatabilityAnswer } from './repeatability-answer';
 import { repeatabilityFigure } from './repeatability-figure';
 import styles from './repeatability-screen.module.css';
+import { StudyEntrySection } from './study-entry-section';
 import { StudySection } from './study-section';
 
 /** Repeatability: how large must a change be here, value by value, and where that number comes from. */
@@ -127,6 +128,7 @@ export const RepeatabilityScreen = () => {
       <DeviceLogSection />
       <ChoicesSection study={study?.measure === measure.id ? study : undefined} measure={measure} />
       <PlannerSection row={chosen} measure={measure} />
+      <StudyEntrySection />
     </div>
   );
 };

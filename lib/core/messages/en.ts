@@ -9,6 +9,7 @@ import { comparability } from './en/comparability';
 import { contact } from './en/contact';
 import { devices } from './en/devices';
 import { errorStudy } from './en/error-study';
+import { studyEntry } from './en/study-entry';
 import { studyPlanner } from './en/study-planner';
 import { thisWeek } from './en/this-week';
 import { checklist } from './en/checklist';
@@ -44,6 +45,7 @@ export const en = (f: Formatters) => ({
   repeatability: repeatability(f),
   devices: devices(f),
   errorStudy: errorStudy(f),
+  studyEntry: studyEntry(f),
   studyPlanner: studyPlanner(f),
   importScreen: importScreen(f),
   measures: measureNames,
