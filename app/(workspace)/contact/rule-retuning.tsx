@@ -1,6 +1,7 @@
 'use client';
 
 import type { ContactSettings, TalkToRule } from '../../../lib/cohort/settings-parts/contact-settings';
+import type { TalkToRow } from '../../../lib/cohort/types/contact-lists';
 import type { RuleYield } from '../../../lib/workspace/contact-calls';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';
@@ -11,8 +12,24 @@ import styles from './rule-yield.module.css';
 const NEAR_STEP = 0.15;
 const NEAR_MOST = 2;
 
+interface RuleRetuningProps {
+  readonly yields: readonly RuleYield[];
+  /** The present list, for what an offer would change on it. */
+  readonly rows: readonly TalkToRow[];
+}
+
+const onlyBy = (rule: TalkToRule, { reasons }: TalkToRow): boolean => reasons.every((reason) => reason.rule === rule);
+
+/** Whether a row rests on one sight of a change that lies under so many times its error. */
+const isNearer = (row: TalkToRow, factor: number): boolean =>
+  onlyBy('lean-change', row) &&
+  row.reasons.some(
+    (reason) =>
+      reason.rule === 'lean-change' && reason.sight === 'first' && Math.abs(reason.excess) < factor * reason.lsc,
+  );
+
 /** Other settings for a rule that is mostly not useful, and the way back to a rule that is off. Nothing changes by itself. */
-export const RuleRetuning = ({ yields }: { readonly yields: readonly RuleYield[] }) => {
+export const RuleRetuning = ({ yields, rows }: RuleRetuningProps) => {
   const words = useMessages().contact;
   const formatters = useFormatters();
   const { settings, keeping } = useSession();
@@ -39,6 +56,15 @@ export const RuleRetuning = ({ yields }: { readonly yields: readonly RuleYield[]
                 n: outcomes['not-useful'],
                 of: called - outcomes['not-reached'],
               })}
+            </p>
+            <p className="quiet small">
+              {words.switchTakes({ n: rows.filter((row) => onlyBy(rule, row)).length })}
+              {rule === 'lean-change' && nearer <= NEAR_MOST
+                ? ` ${words.raiseMoves({
+                    percent: formatters.percent(nearer),
+                    n: rows.filter((row) => isNearer(row, nearer)).length,
+                  })}`
+                : ''}
             </p>
             {rule === 'lean-change' && nearer <= NEAR_MOST ? (
               <button type="button" className="button" disabled={disabled} onClick={save({ nearFactor: nearer })}>

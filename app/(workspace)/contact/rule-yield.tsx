@@ -70,7 +70,7 @@ export const RuleYield = ({ lists, calls }: RuleYieldProps) => {
         <p className="quiet small">{words.shareNeedsLimit}</p>
       ) : null}
       <p className="quiet small">{words.ruleNear({ percent: formatters.percent(settings.contacts.nearFactor) })}</p>
-      <RuleRetuning yields={yields} />
+      <RuleRetuning yields={yields} rows={lists.talkTo} />
     </section>
   );
 };

@@ -50,7 +50,12 @@ const reviewColumns = (
       cell: (row) => {
         const day = of(row)?.actualDay ?? null;
         if (day === null) return words.notSaid;
-        return words.day({ median: f.number(day.median), q1: f.number(day.q1), q3: f.number(day.q3) });
+        return (
+          <>
+            {f.number(day.median)}
+            <span className={styles.percent}>{words.quartiles({ q1: f.number(day.q1), q3: f.number(day.q3) })}</span>
+          </>
+        );
       },
     },
   ];
@@ -102,8 +107,7 @@ export const programColumns = (
         </span>
       ),
     },
-    number('clients', (row) => row.nClients),
-    ...(reviews === undefined ? [] : reviewColumns(reviews, words, f)),
+    ...(reviews === undefined ? [number('clients', (row) => row.nClients)] : reviewColumns(reviews, words, f)),
     number('pairs', pairs),
     number('compared', (row) => row.nComparable),
     change('mean', words.columns.mean, (row) => row.mean),

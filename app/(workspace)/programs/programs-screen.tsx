@@ -21,7 +21,7 @@ interface ProgramsAnswer {
   readonly purpose: Purpose;
   readonly review: ShownReview | undefined;
   readonly rows: readonly ProgramRow[];
-  /** Of the planned review that is shown; empty for other purposes. */
+  /** Of the planned review that is shown, whose programs alone have rows; empty for other purposes. */
   readonly reviews: readonly ReviewCounts[];
 }
 
@@ -37,12 +37,10 @@ export const ProgramsScreen = () => {
     if (review === undefined)
       return { purpose, review, rows: await cohort.programs(filter, purpose, signal), reviews: [] };
     const narrowed = { ...filter, reviewWeek: review.week, reviewVisit: review.visit };
-    return {
-      purpose,
-      review,
-      rows: await cohort.programs(narrowed, purpose, signal),
-      reviews: await cohort.reviewCounts(narrowed, signal),
-    };
+    const reviews = await cohort.reviewCounts(narrowed, signal);
+    const rows = await cohort.programs(narrowed, purpose, signal);
+    const planned = rows.filter(({ program }) => reviews.some((one) => one.program === program));
+    return { purpose, review, rows: planned, reviews };
   });
   const offered = PURPOSES.filter((value) => value !== 'baseline-review' || weeks.length > 0);
   const choice = (

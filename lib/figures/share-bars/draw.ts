@@ -24,6 +24,8 @@ const SWATCH = { width: 26, height: 12 } as const;
 const KEY_GAP = 18;
 /** Room left and right of a text inside a part. */
 const INSIDE = 5;
+/** Ground beside a text in a part with a filling. */
+const PLATE = 3;
 
 const drawKey = (
   spec: ShareBarsSpec,
@@ -54,24 +56,33 @@ const drawKey = (
   return { nodes, height: (row + 1) * KEY_ROW + 6 };
 };
 
-const drawSegment = (segment: ShareSegment, box: Box, theme: FigureTheme): readonly SvgNode[] => {
+const drawSegment = (segment: ShareSegment, box: Box, theme: FigureTheme): readonly (SvgNode | undefined)[] => {
   const room = box.right - box.left - 2 * INSIDE;
   const text = segment.texts.find((one) => textWidth(one, TEXT_SIZE) <= room);
+  const filled = fillPart(segment.part.fill, box, theme);
+  if (text === undefined) return filled;
   const solid = segment.part.fill === 'solid';
+  const middle = (box.left + box.right) / 2;
+  const half = textWidth(text, TEXT_SIZE) / 2 + PLATE;
   return [
-    ...fillPart(segment.part.fill, box, theme),
-    ...(text === undefined
-      ? []
-      : [
-          drawLabel({
-            text,
-            x: (box.left + box.right) / 2,
-            y: centredBaseline((box.top + box.bottom) / 2),
-            anchor: 'middle',
-            fill: solid ? theme.sheet : theme.ink,
-            ...(solid ? {} : { halo: theme.sheet }),
-          }),
-        ]),
+    ...filled,
+    // A plain ground under the text: no filling runs through letters.
+    solid
+      ? undefined
+      : svgNode('rect', {
+          x: middle - half,
+          y: box.top + 1,
+          width: 2 * half,
+          height: box.bottom - box.top - 2,
+          fill: theme.sheet,
+        }),
+    drawLabel({
+      text,
+      x: middle,
+      y: centredBaseline((box.top + box.bottom) / 2),
+      anchor: 'middle',
+      fill: solid ? theme.sheet : theme.ink,
+    }),
   ];
 };
 

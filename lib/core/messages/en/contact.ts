@@ -165,6 +165,14 @@ export const contact = (f: Formatters) => ({
   shareNeedsLimit: 'The lean share of a loss is not looked at: the clinic has set no limit.',
   retune: (p: { rule: string; n: number; of: number }) =>
     `${p.rule}: of ${f.plural(p.of, 'one person', '# people')} spoken to, ${f.number(p.n)} were not useful. Nothing changes by itself.`,
+  switchTakes: (p: { n: number }) =>
+    p.n === 0
+      ? 'Without it the present list stays as it is: other rules list the same people.'
+      : `Without it ${f.plural(p.n, 'one row leaves', '# rows leave')} the present list; the others stand there by other rules too.`,
+  raiseMoves: (p: { percent: string; n: number }) =>
+    p.n === 0
+      ? `From ${p.percent} on nobody moves: the rows lie further out, or other rules list them too.`
+      : `From ${p.percent} on ${f.plural(p.n, 'one row goes', '# rows go')} to Measure again.`,
   raiseNear: (p: { percent: string }) => `List a first sight only from ${p.percent} of its error on`,
   ruleNear: (p: { percent: string }) =>
     `A first sight under ${p.percent} of its error is measured again before anybody is called.`,

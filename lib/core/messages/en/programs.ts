@@ -66,7 +66,8 @@ export const programs = (f: Formatters) => {
           'Of the visits in the window, the closest comparable one is taken; where there is none, the closest with a caution, else the closest.',
         'first-in-window': 'The first visit in the window is taken, then judged.',
       },
-      seenOfDue: 'Seen: of those due; who was seen early is in neither.',
+      seenOfDue:
+        'Seen: of those due; who was seen early is in neither. Median day: of those seen, after the start, with the quartiles.',
     },
     notCompared: 'Change among people seen; not compared with people who did not take part.',
     regression: 'People picked for an extreme first value tend to move back on their own.',
@@ -120,7 +121,7 @@ export const programs = (f: Formatters) => {
       high: `${f.number(95)} % interval to`,
       due: 'Due',
       seen: 'Seen',
-      day: 'Day seen, median (quartiles)',
+      day: 'Median day',
       asMeant: 'as intended',
       up: '▲ up',
       down: '▼ down',
@@ -135,7 +136,7 @@ export const programs = (f: Formatters) => {
     asMeantNote:
       'As intended: of the pairs judged in programs whose settings say what is meant for this value; a client’s own entry for the weight goes first. Meant to fall or rise: more than error that way. Meant not to fall: not down by more than error. Meant to stay level: within error. A count, not an effect.',
     notSaid: '–',
-    day: (p: { median: string; q1: string; q3: string }) => `${p.median} (${p.q1}–${p.q3})`,
+    quartiles: (p: { q1: string; q3: string }) => `${p.q1}–${p.q3}`,
     count: (p: { n: number; of: number }) => `${f.number(p.n)}/${f.number(p.of)}`,
     share: (p: { n: number; of: number }) => (p.of >= 20 ? f.percent(p.n / p.of) : undefined),
     tableTitle: 'Every program, in numbers',
