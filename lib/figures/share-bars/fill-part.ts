@@ -32,9 +32,9 @@ const strokes = ({ left, right, top, bottom }: Box, theme: FigureTheme): readonl
   });
 };
 
-/** Rows of dots. */
+/** Rows of dots; a part narrower than a dot has none. */
 const dots = ({ left, right, top, bottom }: Box, theme: FigureTheme): readonly SvgNode[] =>
-  range(top + DOT / 2 + 1, bottom, DOT).map((y) =>
+  (right - left <= DOT ? [] : range(top + DOT / 2 + 1, bottom, DOT)).map((y) =>
     line(left + DOT / 2, y, right - 1, y, {
       stroke: theme.inkSecond,
       'stroke-width': 1.8,
