@@ -9,7 +9,7 @@ const groups = (f: Formatters) => ({
   lead: (p: { from: 'everyone' | keyof typeof by; own: number }) =>
     p.from === 'everyone'
       ? 'A group has its own error only with 30 degrees of freedom of its own. Thresholds come from all people together: a group’s own error stands beside them, so that a group that differs is seen.'
-      : `Pairs are judged by the error of one ${nouns[p.from]} where both visits lie in it and it has 30 degrees of freedom from 15 people of its own: ${p.own === 0 ? 'none has, for this value' : f.plural(p.own, '# has, for this value', '# have, for this value')}. All other pairs are judged by everyone’s error, from people unlike these.`,
+      : `Pairs are judged by the error of one ${nouns[p.from]} where both visits lie in it and it has 30 degrees of freedom from 15 people of its own: ${p.own === 0 ? 'none has, for this value' : f.plural(p.own, '# has, for this value', '# have, for this value')}. Every other pair is judged by everyone’s error, from people unlike these.`,
   caption: 'Error by group',
   by,
   none: 'not recorded',
