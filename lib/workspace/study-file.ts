@@ -1,5 +1,5 @@
 import { sha256 } from '../core/sha256';
-import { writeCsv } from '../formats/csv/write-csv';
+import { tableCsv } from '../export/table-csv';
 import type { GivenFile } from './workspace';
 
 /** Columns of one reading of the error study as it is written down. */
@@ -95,8 +95,8 @@ export const studyFileOf = async ({ rows, shared, standard }: StudySheetDraft, t
     (column) =>
       column === 'client_id' || column === 'visit_date' || lines.some((line) => (line[column] ?? '').trim() !== ''),
   );
-  const text = writeCsv(
-    columns,
+  const text = tableCsv(
+    columns.map((title) => ({ title })),
     lines.map((line) => columns.map((column) => (line[column] ?? '').trim())),
   );
   const bytes = new TextEncoder().encode(text);

@@ -1,7 +1,6 @@
 'use client';
 
 import type { Settings } from '../../../lib/cohort/settings';
-import { ERROR_GROUPINGS } from '../../../lib/cohort/settings-parts/error-study-settings';
 import type { ErrorStudy } from '../../../lib/cohort/types/error-study';
 import type { IsoDate } from '../../../lib/core/iso-date';
 import type { Measure } from '../../../lib/measures/measure';
@@ -16,6 +15,14 @@ import { Check } from '../../_ui/check';
 import { SegmentedChoice } from '../../_ui/segmented-choice';
 import styles from './repeatability-screen.module.css';
 import { useSignature } from './use-signature';
+
+const ERROR_FROM: readonly Settings['errorStudy']['errorFrom'][] = [
+  'everyone',
+  'device',
+  'site',
+  'program',
+  'operator',
+];
 
 type Factor = 'conventional' | 'always' | 'cautious';
 
@@ -72,7 +79,7 @@ export const ChoicesSection = ({ study, measure }: ChoicesSectionProps) => {
         <SegmentedChoice
           label={words.from}
           value={settings.errorStudy.errorFrom}
-          options={(['everyone', ...ERROR_GROUPINGS] as const).map((value) => ({ value, label: words.froms[value] }))}
+          options={ERROR_FROM.map((value) => ({ value, label: words.froms[value] }))}
           onChange={(errorFrom) => {
             save({ ...settings, errorStudy: { ...settings.errorStudy, errorFrom } });
           }}
