@@ -5,6 +5,25 @@ import { vectorsSchema } from './vectors-schema';
 const number = z.number();
 const nullable = z.number().nullable();
 const interval = z.tuple([number, number]).nullable();
+const precision = z.strictObject({
+  measure: z.string(),
+  tier: number,
+  clients: number,
+  s_w: nullable,
+  df_w: number,
+  s_b: nullable,
+  m: nullable,
+  df_m: number,
+  h: nullable,
+  factor: nullable,
+  pe: nullable,
+  ci: interval,
+  lsc: nullable,
+  lsc_range: interval,
+  changed_per_100: interval,
+  form: z.enum(['sd', 'log']),
+  provisional: z.boolean(),
+});
 const finding = z.strictObject({
   file: z.string(),
   line: number,
@@ -157,27 +176,11 @@ export const documentSchema = z.strictObject({
     }),
   ),
   comparability: comparabilitySchema.nullable(),
-  precision: z.array(
-    z.strictObject({
-      measure: z.string(),
-      tier: number,
-      clients: number,
-      s_w: nullable,
-      df_w: number,
-      s_b: nullable,
-      m: nullable,
-      df_m: number,
-      h: nullable,
-      factor: nullable,
-      pe: nullable,
-      ci: interval,
-      lsc: nullable,
-      lsc_range: interval,
-      changed_per_100: interval,
-      form: z.enum(['sd', 'log']),
-      provisional: z.boolean(),
-    }),
-  ),
+  precision: z.array(precision),
+  error_from: z.strictObject({
+    by: z.enum(['everyone', 'device', 'site', 'program', 'operator']),
+    groups: z.array(precision.extend({ group: z.string().nullable() })),
+  }),
   error_study: z.array(
     z.strictObject({
       measure: z.string(),
@@ -255,6 +258,7 @@ export const documentSchema = z.strictObject({
       change: number,
       lsc: nullable,
       tier: number,
+      error_group: z.string().nullable(),
       comparable: z.enum(['comparable', 'by-procedure', 'caution', 'no']),
       result: z.enum(['up', 'down', 'within', 'cannot-compare', 'no-threshold']).nullable(),
       guard: z.enum(['none', 'note', 'hold', 'stop']),

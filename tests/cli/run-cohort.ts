@@ -15,6 +15,20 @@ export const startCohort = (...words: readonly string[]) =>
     stdio: ['ignore', 'pipe', 'pipe'],
   });
 
+/** Runs it to its end for a reader that takes its time. */
+export const runCohortSlowly = async (...words: readonly string[]): Promise<CohortRun> => {
+  const child = startCohort(...words);
+  const ended = new Promise<number | null>((resolve) => child.on('close', resolve));
+  const [out, said]: [Buffer[], Buffer[]] = [[], []];
+  child.stderr.on('data', (piece: Buffer) => said.push(piece));
+  for await (const piece of child.stdout) {
+    out.push(piece as Buffer);
+    if (out.length % 50 === 1) await new Promise((resolve) => setTimeout(resolve, 20));
+  }
+  const code = await ended;
+  return { code, out: Buffer.concat(out).toString('utf8'), said: Buffer.concat(said).toString('utf8') };
+};
+
 /** Runs it to its end. */
 export const runCohort = (...words: readonly string[]): Promise<CohortRun> =>
   new Promise((resolve, reject) => {

@@ -57,7 +57,7 @@ test('a file is shown as it would be imported, a question is answered, and the c
 
 test('a file dropped on any screen is read on Import', async ({ page }) => {
   await openScreen(page, '/repeatability/');
-  await expect(page.getByRole('grid')).toBeVisible();
+  await expect(page.getByRole('grid', { name: 'Every value' })).toBeVisible();
   await page.evaluate(
     (content) => {
       const data = new DataTransfer();
