@@ -108,7 +108,7 @@ test('enrolments of a second file are joined, exported values alone go the whole
   await expect(error.getByRole('status')).toContainText('Changes are judged by: Entered');
   await commitPlan(page);
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Repeatability' }).click();
-  await expect(page.getByRole('grid')).toContainText('entered by the clinic');
+  await expect(page.getByRole('grid', { name: 'Every value' })).toContainText('entered by the clinic');
 });
 
 test('a sheet with its names in another line and several columns for one is put right by hand', async ({ page }) => {
