@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { test, type Page } from '@playwright/test';
+import { test as onOwnPage, type Page } from '@playwright/test';
 import type { AxeResults } from 'axe-core';
+import { test as onDemo } from './support/open-clinic';
 import { expect, openScreen } from './support/open-screen';
 
-test.describe.configure({ timeout: 180_000 });
+onOwnPage.describe.configure({ timeout: 180_000 });
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -47,33 +48,60 @@ const violationsOf = async (page: Page, runOnly: readonly string[]): Promise<rea
   return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
 };
 
-/** What a page asks of other addresses, prints to the console and is forbidden by the policy, from now on. */
-const listenTo = async (page: Page, origin: string): Promise<{ elsewhere: string[]; said: string[] }> => {
-  const heard: { elsewhere: string[]; said: string[] } = { elsewhere: [], said: [] };
-  page.on('request', (request) => {
-    const url = request.url();
-    if (!/^(data|blob):/.test(url) && new URL(url).origin !== origin) heard.elsewhere.push(url);
+interface Heard {
+  /** Addresses of other origins that the page asked for. */
+  readonly elsewhere: string[];
+  /** What it printed, errors and what the policy forbade included. */
+  readonly said: string[];
+}
+
+const tellPolicy = (): void => {
+  addEventListener('securitypolicyviolation', (event) => {
+    console.error(`policy ${event.violatedDirective} ${event.blockedURI}`);
   });
-  page.on('console', (message) => heard.said.push(message.text()));
-  page.on('pageerror', (error) => heard.said.push(String(error)));
-  await page.addInitScript(() => {
-    addEventListener('securitypolicyviolation', (event) => {
-      console.error(`policy ${event.violatedDirective} ${event.blockedURI}`);
-    });
-  });
-  return heard;
 };
 
+/** Listens to a page from now on, until the returned function is called. */
+const listenTo = (page: Page, origin: string): { readonly heard: Heard; readonly end: () => void } => {
+  const heard: Heard = { elsewhere: [], said: [] };
+  const onRequest = (request: { url(): string }): void => {
+    const url = request.url();
+    if (!/^(data|blob):/.test(url) && new URL(url).origin !== origin) heard.elsewhere.push(url);
+  };
+  const onConsole = (message: { text(): string }): void => void heard.said.push(message.text());
+  const onError = (error: Error): void => void heard.said.push(String(error));
+  page.on('request', onRequest);
+  page.on('console', onConsole);
+  page.on('pageerror', onError);
+  const end = (): void => {
+    page.off('request', onRequest);
+    page.off('console', onConsole);
+    page.off('pageerror', onError);
+  };
+  return { heard, end };
+};
+
+/** Whether a shared page already tells of the policy: it does so until it is loaded again. */
+const telling = new WeakSet<Page>();
+
+// The first screen is loaded as everybody loads it; the others are reached inside the app, by the page that tests share.
 for (const route of ROUTES) {
+  const test = route === '/' ? onOwnPage : onDemo;
   test(`${route} asks no other address, breaks no policy, logs nothing, names no one in title or address, passes axe in both themes and fits a narrow window`, async ({
     page,
     baseURL,
   }) => {
-    const heard = await listenTo(page, new URL(baseURL ?? '').origin);
+    if (route === '/') await page.addInitScript(tellPolicy);
+    const { heard, end } = listenTo(page, new URL(baseURL ?? '').origin);
     await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: 'light' });
     await openScreen(page, route);
+    if (route !== '/' && !telling.has(page)) {
+      await page.evaluate(`(${tellPolicy.toString()})()`);
+      telling.add(page);
+    }
     await page.waitForLoadState('networkidle');
-    for (const details of await page.locator('summary').all()) if (await details.isVisible()) await details.click();
+    for (const details of await page.locator(route === '/' ? 'summary' : 'main summary').all())
+      if (await details.isVisible()) await details.click();
     expect(heard).toEqual({ elsewhere: [], said: [] });
     expect(`${await page.title()} ${page.url()}`).not.toMatch(/OM-\d{4}/);
     await expect(page.getByText('Oremoor is an invented clinic')).toBeVisible();
@@ -86,5 +114,6 @@ for (const route of ROUTES) {
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
     expect(overflow).toBeLessThanOrEqual(0);
+    end();
   });
 }
