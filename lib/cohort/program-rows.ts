@@ -3,6 +3,7 @@ import { changeSpread } from '../stats/change-spread';
 import { countByErrorP } from '../stats/count-by-error-p';
 import { meanInterval } from '../stats/mean-interval';
 import { signTestP } from '../stats/sign-test-p';
+import { slopeFromError } from '../stats/slope-from-error';
 import { asMeantOf, MEANT_COLUMNS, meantCounts } from './as-meant';
 import { precisionFor } from './group-precision';
 import type { CohortModel } from './model';
@@ -23,13 +24,14 @@ const programQuery = (
   filter: CohortFilter,
 ): string => `WITH ${changeRows(model.catalogue.measure(filter.measure), model)},
 means AS (
-  SELECT program, COUNT(*) AS n_comparable, COUNT(DISTINCT client_key) AS n_people, AVG(change) AS mean_change,
+  SELECT program, COUNT(*) AS n_comparable, COUNT(DISTINCT client_key) AS n_people, AVG(change) AS mean_change, AVG(value_from) AS mean_first,
     AVG(lsc * lsc) AS mean_lsc_squared, MIN(CASE WHEN own_error = 1 THEN error_group ELSE '' END) AS first_error,
     MAX(CASE WHEN own_error = 1 THEN error_group ELSE '' END) AS last_error
   FROM change_rows WHERE ${TAKES_PART} GROUP BY program
 ),
 squares AS (
-  SELECT m.program, SUM((r.change - m.mean_change) * (r.change - m.mean_change)) AS sum_of_squares
+  SELECT m.program, SUM((r.change - m.mean_change) * (r.change - m.mean_change)) AS sum_of_squares,
+    SUM((r.value_from - m.mean_first) * (r.value_from - m.mean_first)) AS first_squares
   FROM means AS m JOIN change_rows AS r ON r.program = m.program AND ${TAKES_PART} GROUP BY m.program
 ),
 sharing AS (
@@ -65,7 +67,7 @@ enrolled AS (
   GROUP BY e.program
 ),
 listed AS (SELECT program FROM enrolled UNION SELECT program FROM counts)
-SELECT l.program, e.n_clients, m.n_comparable, m.n_people, m.mean_lsc_squared, m.first_error, m.last_error, m.mean_change, s.sum_of_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
+SELECT l.program, e.n_clients, m.n_comparable, m.n_people, m.mean_lsc_squared, m.first_error, m.last_error, m.mean_change, s.sum_of_squares, s.first_squares, c.n_pairs, c.n_up, c.n_down, c.n_within,
   c.n_no_threshold, c.n_cannot_compare, c.n_held, c.n_stopped, h.n_sharing, ${MEANT_COLUMNS.map((name) => `w.${name}`).join(', ')}
 FROM listed AS l
 LEFT JOIN enrolled AS e ON e.program = l.program
@@ -103,6 +105,10 @@ const byErrorOf = (
     pDown: countByErrorP(counts.down, counts.judged, factor, dfBetween),
     pUpAgainstDown: signTestP(counts.up, counts.down),
     spread: spread ?? null,
+    slope:
+      spread === undefined
+        ? null
+        : (slopeFromError(errorVariance / 2, Number(row['first_squares'] ?? 0) / (people - 1)) ?? null),
   };
 };
 

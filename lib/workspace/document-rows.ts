@@ -163,6 +163,7 @@ export const programPart = (row: ProgramRow) => ({
           p_up: row.byError.pUp,
           p_down: row.byError.pDown,
           p_up_against_down: row.byError.pUpAgainstDown,
+          slope: row.byError.slope,
           spread:
             row.byError.spread === null
               ? null

@@ -293,6 +293,7 @@ export const documentSchema = z.strictObject({
           p_up: number,
           p_down: number,
           p_up_against_down: number,
+          slope: nullable,
           spread: z.strictObject({ f: number, p: number, true_sd: number }).nullable(),
         })
         .nullable(),

@@ -5,6 +5,7 @@ import { changeSpread } from '../../lib/stats/change-spread';
 import { countByErrorP } from '../../lib/stats/count-by-error-p';
 import { normalUpperTail } from '../../lib/stats/normal-upper-tail';
 import { signTestP } from '../../lib/stats/sign-test-p';
+import { slopeFromError } from '../../lib/stats/slope-from-error';
 import { tQuantile } from '../../lib/stats/t-quantile';
 import { expectPrinted } from './expect-close';
 
@@ -54,4 +55,10 @@ test('the spread of 40 changes against their error', () => {
   expectPrinted(found?.trueSd, Math.sqrt(0.48), 12);
   expect(changeSpread(0.5, 0.72, 40, 30)?.trueSd).toBe(0);
   expect([changeSpread(1, 0, 40, 30), changeSpread(1, 1, 1, 30)]).toEqual([undefined, undefined]);
+});
+
+test('the slope that error alone makes, from its formula by hand', () => {
+  expectPrinted(slopeFromError(0.6 ** 2, 9 ** 2), -0.004444444, 9);
+  expectPrinted(slopeFromError(0.15 ** 2, 0.6 ** 2), -0.0625, 12);
+  expect(slopeFromError(0.36, 0)).toBeUndefined();
 });

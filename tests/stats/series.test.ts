@@ -125,6 +125,18 @@ describe('the factor against the best of earlier visits', () => {
     expectPrinted(bestOfEarlierFactor(earlier, 0.025), factor, 7);
   });
 
+  // One-sided sizes of the ordinary threshold against the best of m, simulated and by integrate() in R, to three digits.
+  test.each([
+    [2, 0.0454],
+    [3, 0.0627],
+    [4, 0.0779],
+    [5, 0.0915],
+    [7, 0.115],
+    [9, 0.135],
+  ])('of %i would be the ordinary one at a size of %f', (earlier, size) => {
+    expect(Math.abs(bestOfEarlierFactor(earlier, size) - Z95 * Math.SQRT2)).toBeLessThan(0.01);
+  });
+
   test('with one earlier visit is the ordinary threshold', () => {
     expectClose(bestOfEarlierFactor(1, 0.025), Z95 * Math.SQRT2, 1e-11);
     expectClose(bestOfEarlierFactor(1, 0.1), normalQuantile(0.9) * Math.SQRT2, 1e-11);

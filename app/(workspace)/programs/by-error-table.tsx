@@ -49,6 +49,13 @@ const columnsFor = (measure: Measure, words: Words): readonly DataColumn<JudgedR
     probability('p-up-down', titles.pUpAgainstDown, (row) => row.byError.pUpAgainstDown),
     probability('p-spread', titles.pSpread, (row) => row.byError.spread?.p ?? null),
     {
+      id: 'slope',
+      title: titles.slope,
+      kind: 'change',
+      digits: 3,
+      value: (row) => row.byError.slope,
+    },
+    {
       id: 'true-sd',
       title: titles.trueSd,
       kind: 'number',

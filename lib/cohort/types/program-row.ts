@@ -41,4 +41,6 @@ export interface ProgramByError {
   readonly pUpAgainstDown: number;
   /** Whether the changes vary more than error explains; null in the log form and for fewer than two people. */
   readonly spread: ChangeSpread | null;
+  /** The slope of change on first value by error alone: who began high by error comes back. Null as the spread is. */
+  readonly slope: number | null;
 }

@@ -150,6 +150,7 @@ export const programs = (f: Formatters) => {
       pDown: 'p, so many down',
       pUpAgainstDown: 'p, up against down',
       pSpread: 'p, spread',
+      slope: 'Slope by error',
       trueSd: 'SD without error',
     },
     p: (p: { p: number }) => (p.p < 0.001 ? `< ${f.number(0.001, 3)}` : f.number(p.p, 3)),
@@ -157,6 +158,7 @@ export const programs = (f: Formatters) => {
     byErrorNote:
       'How likely results like these are where nobody changed. So many up (down): by error alone, with this clinic’s error known only from its study. ' +
       'Up against down: whatever the error is (exact sign test). Spread: whether changes vary more than error explains (F test); SD without error is what is left. ' +
+      'Slope by error: people who began 1 above the program’s mean come back by about this much without any change. ' +
       'One change of each person; not adjusted for several programs or values; programs are not randomised.',
   };
 };
