@@ -156,7 +156,7 @@ export const reasons = {
     1: 'own between-day error',
     2: 'own between-day error, provisional',
     3: 'between-day error entered by the clinic',
-    4: 'published between-day error, not your clinic',
+    4: 'published between-day error of the impedance, not your clinic',
     5: 'own repositioning error, a lower limit',
     6: 'no error study',
   },
