@@ -64,6 +64,8 @@ describe('the published between-day error', () => {
     );
     expect(tiers(6)).toContain('phase_angle');
     for (const id of tiers(6)) expect(precisionOf(cohort, id).why, id).toBe('not-published');
+    // What the mostly-weight-term pattern is judged by.
+    expect(precisionOf(cohort, 'ffm_without_weight')).toMatchObject({ tier: 4, atOwnValues: true });
     expect((await latestOf(cohort, 'beyond', 'weight')).result).toBe('no-threshold');
   });
 

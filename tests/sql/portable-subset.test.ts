@@ -36,9 +36,11 @@ beforeAll(async () => {
       { id: 'fasting', grade: 'no', limit: 1.5 },
       { id: 'posture', grade: 'off' },
     ],
+    errorSource: { kind: 'published' },
     errorStudy: { errorFrom: 'program' },
   });
-  await createCohort(engine, severe, asOf);
+  const judged = await createCohort(engine, severe, asOf);
+  for (const id of ['r_h', 'ffm', 'fmi'] as const) await judged.changes(filterOf(id), 'baseline-latest');
   for (const by of ERROR_GROUPINGS) spoken.add(visitGroupsStatement(by));
   const one = {
     first: 'Unit H',
