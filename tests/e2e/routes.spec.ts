@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { test as onOwnPage, type Page } from '@playwright/test';
 import type { AxeResults } from 'axe-core';
 import { test as onDemo } from './support/open-clinic';
-import { expect, openScreen } from './support/open-screen';
+import { expect, follow, openScreen } from './support/open-screen';
 
 onOwnPage.describe.configure({ timeout: 180_000 });
 
@@ -117,3 +117,24 @@ for (const route of ROUTES) {
     end();
   });
 }
+
+onDemo('screens that are left before their answer came print nothing', async ({ page, baseURL }) => {
+  await openScreen(page, '/contact/');
+  const { heard, end } = listenTo(page, new URL(baseURL ?? '').origin);
+  let leftEarly = 0;
+  for (const route of ['/comparability/', '/vectors/', '/programs/', '/methods/', '/comparability/', '/indices/']) {
+    await follow(page, route);
+    const waiting = page.getByRole('main').getByRole('status');
+    await waiting
+      .first()
+      .waitFor({ timeout: 1_000 })
+      .then(
+        () => (leftEarly += 1),
+        () => undefined,
+      );
+  }
+  await openScreen(page, '/clients/');
+  end();
+  expect(leftEarly, 'screens left while they were calculating').toBeGreaterThan(1);
+  expect(heard).toEqual({ elsewhere: [], said: [] });
+});

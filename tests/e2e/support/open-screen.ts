@@ -20,7 +20,8 @@ const ready = async (page: Page): Promise<void> => {
   await expect(page.getByRole('main').locator('[role="status"] h1')).toHaveCount(0);
 };
 
-const follow = async (page: Page, address: string): Promise<void> => {
+/** Goes to a screen of the opened clinic and waits for nothing but its address. */
+export const follow = async (page: Page, address: string): Promise<void> => {
   await page.evaluate(`(${routerOf.toString()})().push(${JSON.stringify(address)})`);
   await page.waitForURL((url) => url.pathname + url.search === address);
 };
