@@ -109,6 +109,11 @@ export const clientDetailOf = async (
     ...latestChanges.filter(({ measure }) => measure === chosen.id),
     ...(await changesOf(ask, model, alone, { purpose: 'consecutive', measure: chosen, ...options })),
   ];
+  const indexSteps = await changesOf(ask, model, alone, {
+    purpose: 'consecutive',
+    measure: model.catalogue.measure('ffmi'),
+    ...options,
+  });
   const vector = await clientVectorOf(ask, model, sources.vectorError, alone, options);
   const current = newestChange(latestChanges.filter(({ measure }) => measure === chosen.id));
   const errors = precisionFor(sources.errors(filter.level), chosen.id, current?.errorGroup ?? null);
@@ -130,6 +135,7 @@ export const clientDetailOf = async (
     visits,
     pairs,
     latestChanges,
+    indexSteps,
     missing: missingFrom(model, visits, latestChanges),
     vector,
     confidence,

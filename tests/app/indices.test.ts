@@ -1,12 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { clientIndexPath } from '../../app/(workspace)/indices/client-index-path';
 import { indexFinding } from '../../app/(workspace)/indices/index-finding';
 import { indexGroups } from '../../app/(workspace)/indices/index-groups';
-import { indexPath, indicesFigure } from '../../app/(workspace)/indices/indices-figure';
+import { indicesFigure } from '../../app/(workspace)/indices/indices-figure';
+import type { ChangeRow } from '../../lib/cohort/types/change-row';
 import type { ClientDetail, ClientVisit } from '../../lib/cohort/types/client-detail';
 import type { IndexPoint } from '../../lib/cohort/types/cohort-summary';
 import { createFormatters } from '../../lib/core/formatters';
 import type { IsoDate } from '../../lib/core/iso-date';
 import { indices } from '../../lib/core/messages/en/indices';
+import { guardsOf } from '../../lib/measures/guard';
+import { MEASURE_FACTS } from '../../lib/measures/measure-facts';
 import { MUTED_GROUP } from '../../lib/figures/group-style';
 
 const f = createFormatters();
@@ -57,7 +61,7 @@ describe('the index chart', () => {
     expect(data).not.toHaveProperty('path');
   });
 
-  it('draws one client’s path, hollow and not joined where a visit cannot be compared', () => {
+  it('draws one client’s path: no point where composition is stopped, joined only where two visits may be compared', () => {
     const visit = (number: number, date: string, more: Partial<ClientVisit>): ClientVisit => ({
       visit: number,
       date: date as IsoDate,
@@ -71,6 +75,34 @@ describe('the index chart', () => {
       conditions: {},
       guards: [],
       outsideEquation: {},
+      ...more,
+    });
+    const step = (fromVisit: number, toVisit: number, more: Partial<ChangeRow>): ChangeRow => ({
+      clientKey: 1,
+      client: 'OM-1',
+      program: 'A',
+      measure: 'ffmi',
+      purpose: 'consecutive',
+      reviewWeek: null,
+      from: '2025-01-01' as IsoDate,
+      to: '2025-03-01' as IsoDate,
+      fromVisit,
+      toVisit,
+      kFrom: 1,
+      kTo: 1,
+      valueFrom: 17,
+      valueTo: 18,
+      change: 1,
+      lsc: 0.6,
+      tier: 1,
+      errorGroup: null,
+      comparable: 'comparable',
+      admitted: true,
+      result: 'up',
+      guard: 'none',
+      reasons: [],
+      noted: [],
+      terms: null,
       ...more,
     });
     const client: ClientDetail = {
@@ -88,21 +120,39 @@ describe('the index chart', () => {
         visit(2, '2025-02-01', { values: {} }),
         visit(3, '2025-03-01', { comparableWithBaseline: 'no' }),
         visit(4, '2025-04-01', { comparableWithBaseline: 'caution' }),
+        visit(5, '2025-05-01', {}),
+        visit(6, '2025-06-01', { guards: ['pregnancy'] }),
+        visit(7, '2025-07-01', {}),
+        visit(8, '2025-08-01', { purpose: 'precision' }),
       ],
       pairs: [],
       latestChanges: [],
+      indexSteps: [
+        step(1, 3, { comparable: 'no', result: 'cannot-compare' }),
+        step(3, 4, { comparable: 'no', result: 'cannot-compare' }),
+        step(4, 5, {}),
+        step(5, 6, { guard: 'stop', result: null }),
+        step(6, 7, { guard: 'stop', result: null }),
+      ],
       missing: [],
       vector: { vectors: [], change: null, ellipse: null, error: null, parts: null },
       confidence: null,
       energy: null,
       waist: null,
     };
-    expect(
-      indexPath(client, words, f).map(({ dateLabel, comparable, joined }) => [dateLabel, comparable, joined]),
-    ).toEqual([
+    const { path, stopped, held } = clientIndexPath(
+      client,
+      (measure) => guardsOf({ group: MEASURE_FACTS[measure].group }),
+      words,
+      f,
+    );
+    expect(path.map(({ dateLabel, comparable, joined }) => [dateLabel, comparable, joined])).toEqual([
       ['1 Jan 2025', true, false],
       ['1 Mar 2025', false, false],
-      ['1 Apr 2025', true, true],
+      ['1 Apr 2025', true, false],
+      ['1 May 2025', true, true],
+      ['1 Jul 2025', true, false],
     ]);
+    expect([stopped, held]).toEqual([1, false]);
   });
 });

@@ -35,7 +35,7 @@ describe('one client of the demo clinic', () => {
   beforeAll(async () => {
     engine = await openNodeEngine();
     ({ cohort } = await openDemoClinic(engine));
-    details = await detailsOf(cohort, ['OM-0023', 'OM-0044', 'OM-0080', 'OM-0093', 'OM-0120']);
+    details = await detailsOf(cohort, ['OM-0007', 'OM-0023', 'OM-0044', 'OM-0080', 'OM-0093', 'OM-0120']);
   }, LONG);
   afterAll(() => engine.close());
 
@@ -115,6 +115,14 @@ describe('one client of the demo clinic', () => {
     expect(vector.change).toMatchObject({ result: null, guard: 'stop' });
     expect(vector.vectors.map(({ joined }) => joined)).toEqual([false, false, false]);
     expect([vector.ellipse, confidence]).toEqual([null, null]);
+  });
+
+  test('OM-0007, OM-0120: a step of the index that cannot be compared or is stopped says so', () => {
+    const steps = (client: string) =>
+      found(details, client).indexSteps.map(({ measure, comparable, guard }) => [measure, comparable, guard]);
+    expect(steps('OM-0007')).toEqual([['ffmi', 'no', 'note']]);
+    expect(steps('OM-0120').map(([, , guard]) => guard)).toEqual(['stop', 'stop']);
+    expect(steps('OM-0023').map(([, comparable]) => comparable)).toEqual(['comparable', 'comparable', 'comparable']);
   });
 
   test('energy at the latest visit is the equation’s, and that of tissue stands only beside more than error', () => {

@@ -25,8 +25,14 @@ test('one client’s path is drawn from the key in the address and can be put aw
   const key = new URL((await link.getAttribute('href')) ?? '', 'http://host').searchParams.get('c');
   await openScreen(page, `/indices/?c=${key ?? ''}`);
   await expect(page.locator('svg .path [data-key]').first()).toBeVisible();
-  await expect(page.getByRole('heading', { level: 1 })).toContainText(/fat-free mass index [+−]?\d/);
+  const finding = page.getByRole('heading', { level: 1 });
+  await expect(finding).toContainText(
+    /fat-free mass index [+−]?\d.* error\)|cannot be compared|not judged|no two visits/,
+  );
   await page.getByRole('button', { name: 'Show no single client' }).click();
   await expect(page).not.toHaveURL(/[?&]c=/);
   await expect(page.locator('svg .path')).toHaveCount(0);
+  await openScreen(page, '/indices/?c=80');
+  await expect(finding).toHaveText('OM-0080: the indices are not judged: dialysis.');
+  await expect(page.locator('svg .path [data-key]')).toHaveCount(0);
 });

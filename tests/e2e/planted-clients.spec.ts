@@ -26,6 +26,12 @@ test('OM-0007: another hand position cannot be compared, and nothing is said abo
     'Fat-free mass cannot be compared with 9 June 2025: another hand-electrode position.',
   );
   await expect(article()).not.toContainText('fits less water');
+  const path = article().getByRole('figure', { name: 'Index path' });
+  await expect(path).toContainText(
+    'OM-0007: the indices cannot be compared with 9 June 2025: another hand-electrode position.',
+  );
+  await expect(path.locator('.path .mark')).toHaveCount(2);
+  await expect(path.locator('.path line')).toHaveCount(0);
 });
 
 test('OM-0019: down, more than error, and fits less water', async () => {
@@ -42,6 +48,9 @@ test('OM-0023: down more than error, and fits cell mass', async () => {
     'down 3.6 kg since 8 September 2025, more than this clinic’s measurement error',
   );
   await expect(article()).toContainText('cell mass');
+  const path = article().getByRole('figure', { name: 'Index path' });
+  await expect(path).toContainText('fat-free mass index −1.2 kg/m² (more than error), fat mass index');
+  await expect(path.locator('.path line')).toHaveCount(3);
 });
 
 test('OM-0031: within error', async () => {
@@ -130,6 +139,10 @@ test('OM-0120: no result across the visit, no number of it, and not the word', a
   await expect(finding()).toContainText('is not judged');
   await expect(latest('Weight').getByRole('gridcell').nth(4)).toHaveText('–');
   await expect(article().getByRole('figure', { name: 'Vector path' }).locator('.path line')).toHaveCount(0);
+  const path = article().getByRole('figure', { name: 'Index path' });
+  await expect(path).toContainText('OM-0120: the indices are not judged: no estimate is made for this visit.');
+  await expect(path.locator('.path .mark')).toHaveCount(2);
+  await expect(path.locator('.path line')).toHaveCount(0);
   await expect(page.locator('body')).not.toContainText(/pregnan/i);
   await article().getByRole('link', { name: 'Page for the client' }).click();
   await expect(article()).toContainText('We make no guess from this visit.');

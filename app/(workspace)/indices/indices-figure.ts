@@ -1,4 +1,3 @@
-import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { IndexPoint } from '../../../lib/cohort/types/cohort-summary';
 import type { Formatters } from '../../../lib/core/formatters';
 import type { indices } from '../../../lib/core/messages/en/indices';
@@ -7,23 +6,6 @@ import { MUTED_GROUP } from '../../../lib/figures/group-style';
 import type { PathPoint, ScatterGroup, ScatterPoint } from '../../../lib/figures/scatter';
 
 type Words = ReturnType<typeof indices>;
-
-/** One client's visits in the order of their dates; hollow where a visit cannot be compared with the baseline. */
-export const indexPath = (client: ClientDetail, words: Words, f: Formatters): PathPoint[] => {
-  const placed = client.visits.flatMap((visit) => {
-    const { ffmi, fmi } = visit.values;
-    return ffmi === undefined || fmi === undefined ? [] : [{ visit, ffmi, fmi }];
-  });
-  return placed.map(({ visit, ffmi, fmi }, index) => ({
-    key: `visit-${visit.visit}`,
-    x: ffmi,
-    y: fmi,
-    label: words.pathLabel({ date: f.dateShort(visit.date), ffmi, fmi }),
-    dateLabel: f.dateShort(visit.date),
-    comparable: visit.comparableWithBaseline !== 'no',
-    joined: index > 0 && visit.comparableWithBaseline !== 'no',
-  }));
-};
 
 /** FFMI against FMI by program; people whose value is held in a group of their own; one client's path where asked for. */
 export const indicesFigure = (

@@ -7,7 +7,6 @@ import { describeIndexChart, tableIndexChart } from '../../../lib/figures/index-
 import { drawIndexChart } from '../../../lib/figures/index-chart/draw';
 import { buildIndexChart } from '../../../lib/figures/index-chart/spec';
 import { citationLine } from '../../../lib/measures/citation';
-import { useFormatters, useMessages } from '../../_state/language-provider';
 import { valueMark } from '../../_state/value-mark';
 import { useSession } from '../../_state/workspace-provider';
 import { EquationShare } from '../../_ui/equation-share';
@@ -19,11 +18,15 @@ import { Sentence } from '../../_ui/sentence';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { useOpenPath } from '../../_ui/use-open-path';
 import { indexGroupColumns, indexPointColumns } from './index-columns';
+import { useWording } from '../contact/use-wording';
+import { clientIndexPath, type ClientIndexPath } from './client-index-path';
 import { indexFinding } from './index-finding';
 import { indexGroups } from './index-groups';
-import { indexPath, indicesFigure } from './indices-figure';
+import { indicesFigure } from './indices-figure';
 import styles from './indices-screen.module.css';
 import { pathFinding } from './path-finding';
+
+const NO_PATH: ClientIndexPath['path'] = [];
 
 interface IndicesViewProps {
   readonly points: readonly IndexPoint[];
@@ -33,11 +36,13 @@ interface IndicesViewProps {
 
 /** The finding, the chart, the programs beside it and every point below; chart and tables are linked. */
 export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
+  const wording = useWording();
+  const { messages, formatters } = wording;
   const {
     indices: words,
     methods: { mark: marks },
-  } = useMessages();
-  const formatters = useFormatters();
+    clientVector: { index: pathWords },
+  } = messages;
   const { cohort } = useSession();
   const { summary } = cohort;
   const equation = cohort.catalogue.equations.ffm;
@@ -47,10 +52,11 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
   const [row, setRow] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const names = useMemo(() => summary.programs.map(({ name }) => name), [summary]);
-  const path = useMemo(
-    () => (client === undefined ? [] : indexPath(client, words, formatters)),
-    [client, words, formatters],
+  const shown = useMemo(
+    () => (client === undefined ? undefined : clientIndexPath(client, cohort.guards, words, formatters)),
+    [client, cohort, words, formatters],
   );
+  const path = shown?.path ?? NO_PATH;
   const spec = useMemo(
     () => buildIndexChart(indicesFigure(points, names, path, words, formatters), context),
     [points, names, path, words, formatters, context],
@@ -75,7 +81,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
   return (
     <div className={styles.screen}>
       <Sentence detail={level} actions={clear}>
-        {client === undefined ? indexFinding(points, words) : pathFinding(client, path, words, formatters)}
+        {client === undefined ? indexFinding(points, words) : pathFinding(client, wording)}
       </Sentence>
       <div className="split">
         <div className="sheet">
@@ -93,6 +99,8 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
                   level,
                   ...(held === 0 ? [] : [words.heldNote({ n: held })]),
                   ...(path.length === 0 ? [] : [words.path({ n: path.length })]),
+                  ...(shown === undefined || shown.stopped === 0 ? [] : [pathWords.stopped({ n: shown.stopped })]),
+                  ...(shown?.held === true ? [pathWords.held] : []),
                 ].join(' '),
               }}
               draw={(theme) => drawIndexChart(spec, theme)}

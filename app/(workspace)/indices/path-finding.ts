@@ -1,20 +1,34 @@
+import { currentChange } from '../../../lib/workspace/current-change';
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
-import type { Formatters } from '../../../lib/core/formatters';
-import type { indices } from '../../../lib/core/messages/en/indices';
-import type { PathPoint } from '../../../lib/figures/scatter';
+import type { Wording } from '../contact/change-phrase';
+import { ruleReasons, stoppingReasons } from '../contact/reason-groups';
 
-type Words = ReturnType<typeof indices>;
-
-/** One client's first and last place on the chart, as a sentence. */
-export const pathFinding = (client: ClientDetail, path: readonly PathPoint[], words: Words, f: Formatters): string => {
-  const first = path[0];
-  const last = path.at(-1);
-  if (first === undefined || last === undefined) return words.pathMissing;
+/** How one client's indices changed from baseline to latest, in a sentence; no number where the two are not compared. */
+export const pathFinding = (detail: ClientDetail, wording: Wording): string => {
+  const { messages, formatters, guardsOf } = wording;
+  const words = messages.indices;
+  const { client } = detail;
+  if (!detail.visits.some(({ values }) => values.ffmi !== undefined)) return words.pathMissing;
+  const ffmi = currentChange(detail, 'ffmi');
+  const fmi = currentChange(detail, 'fmi');
+  if (ffmi === undefined) return words.pathSingle({ client });
+  const listed = (reasons: typeof ffmi.reasons): string =>
+    reasons.length === 0
+      ? messages.contact.noReason
+      : formatters.list(reasons.map((reason) => messages.reasons.short[reason]));
+  if (ffmi.result === null)
+    return words.pathGuarded({ client, reasons: listed(stoppingReasons(ffmi.reasons, guardsOf('ffmi'))) });
+  if (ffmi.result === 'cannot-compare')
+    return words.pathCannot({ client, date: formatters.date(ffmi.from), reasons: listed(ruleReasons(ffmi.reasons)) });
+  const part = ({ measure, change, result }: typeof ffmi) => ({
+    change: wording.valueWords(measure).change(change),
+    outcome: result === null || result === 'cannot-compare' ? null : words.pathOutcome[result],
+  });
   return words.pathFinding({
-    client: client.client,
-    from: first.dateLabel,
-    to: last.dateLabel,
-    ffmi: f.signed(last.x - first.x, 1),
-    fmi: f.signed(last.y - first.y, 1),
+    client,
+    from: formatters.date(ffmi.from),
+    to: formatters.date(ffmi.to),
+    ffmi: part(ffmi),
+    fmi: fmi === undefined || fmi.result === null || fmi.result === 'cannot-compare' ? null : part(fmi),
   });
 };

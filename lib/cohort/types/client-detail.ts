@@ -59,6 +59,8 @@ export interface ClientDetail {
   /** Every pair of the chosen value, and baseline→latest of every value. */
   readonly pairs: readonly ChangeRow[];
   readonly latestChanges: readonly ChangeRow[];
+  /** The fat-free mass index from visit to visit: which places of the index path may be joined. */
+  readonly indexSteps: readonly ChangeRow[];
   readonly missing: readonly { readonly measure: MeasureId; readonly needs: readonly string[] }[];
   readonly vector: ClientVectorPath;
   /** Of the chosen value's change from baseline; null where it is not judged. */

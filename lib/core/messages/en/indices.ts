@@ -1,5 +1,12 @@
 import type { Formatters } from '../../formatters';
 
+interface PathPart {
+  readonly change: string;
+  readonly outcome: string | null;
+}
+
+const pathPart = ({ change, outcome }: PathPart): string => (outcome === null ? change : `${change} (${outcome})`);
+
 /** Words of the Indices screen: where people stand by fat-free and fat mass for their height. Nothing is judged here. */
 export const indices = (f: Formatters) => ({
   title: 'Indices',
@@ -29,11 +36,21 @@ export const indices = (f: Formatters) => ({
   pointLabel: (p: { client: string; program: string; date: string; ffmi: number; fmi: number; held: boolean }) =>
     `${p.client}, ${p.program}, ${p.date}: FFMI ${f.number(p.ffmi, 1)}, FMI ${f.number(p.fmi, 1)} kg/m²${p.held ? ', held' : ''}`,
   path: (p: { n: number }) =>
-    `Line: the ${f.plural(p.n, 'one visit', '# visits')} of one client; hollow where a visit cannot be compared with the baseline.`,
+    `Line: the ${f.plural(p.n, 'one visit', '# visits')} of one client; not joined where two visits cannot be compared, hollow where one cannot be compared with the baseline.`,
   pathLabel: (p: { date: string; ffmi: number; fmi: number }) =>
     `${p.date}: FFMI ${f.number(p.ffmi, 1)}, FMI ${f.number(p.fmi, 1)} kg/m²`,
-  pathFinding: (p: { client: string; from: string; to: string; ffmi: string; fmi: string }) =>
-    `${p.client}, ${p.from} to ${p.to}: fat-free mass index ${p.ffmi}, fat mass index ${p.fmi} kg/m².`,
+  pathFinding: (p: { client: string; from: string; to: string; ffmi: PathPart; fmi: PathPart | null }) =>
+    `${p.client}, ${p.from} to ${p.to}: fat-free mass index ${pathPart(p.ffmi)}${p.fmi === null ? '' : `, fat mass index ${pathPart(p.fmi)}`}.`,
+  pathOutcome: {
+    up: 'more than error',
+    down: 'more than error',
+    within: 'within error',
+    'no-threshold': 'no threshold yet',
+  },
+  pathCannot: (p: { client: string; date: string; reasons: string }) =>
+    `${p.client}: the indices cannot be compared with ${p.date}: ${p.reasons}.`,
+  pathGuarded: (p: { client: string; reasons: string }) => `${p.client}: the indices are not judged: ${p.reasons}.`,
+  pathSingle: (p: { client: string }) => `${p.client}: there are no two visits to compare.`,
   pathMissing: 'This client has no visit with weight, height, resistance and reactance.',
   clearPath: 'Show no single client',
   groups: {
