@@ -1,7 +1,7 @@
 'use client';
 
 import { useId, useMemo, useRef, useState, type KeyboardEvent, type MouseEvent } from 'react';
-import { tableFile } from '../../lib/workspace/table-file';
+import { tableFile, type TableFact } from '../../lib/workspace/table-file';
 import { useFormatters, useMessages } from '../_state/language-provider';
 import { useSession } from '../_state/workspace-provider';
 import type { DataColumn } from './data-column';
@@ -27,6 +27,8 @@ export interface DataTableProps<Row> {
   readonly href?: (row: Row) => string;
   /** What the table is, kebab-case, for its file. */
   readonly fileName: string;
+  /** What its file says of every row, where the screen says it beside the table. */
+  readonly facts?: readonly TableFact[];
   /** Word for several rows: *clients*, *pairs*. */
   readonly rowsWord?: string;
   readonly initialSort?: InitialSort;
@@ -53,7 +55,8 @@ const indexOf = (target: EventTarget | null): number | undefined => {
 
 /** A table that sorts, searches, draws only rows in view when it is long, moves by keys, and can be taken away. */
 export const DataTable = <Row,>(props: DataTableProps<Row>) => {
-  const { caption, rows, columns, rowKey, href, fileName, initialSort, searchLabel, isMarked, captionHidden } = props;
+  const { caption, rows, columns, rowKey, href, fileName, facts, initialSort, searchLabel, isMarked, captionHidden } =
+    props;
   const messages = useMessages();
   const formatters = useFormatters();
   const { dataVersion } = useSession();
@@ -101,7 +104,7 @@ export const DataTable = <Row,>(props: DataTableProps<Row>) => {
   };
   const save = (): void => {
     const cells = sorted.map((row) => columns.map((column) => (column.saved ?? column.value)(row)));
-    saveFile('table', tableFile(fileName, dataVersion, columns, cells), cells.length);
+    saveFile('table', tableFile(fileName, dataVersion, columns, cells, facts), cells.length);
   };
 
   return (

@@ -7,6 +7,7 @@ import type { FigureTable } from '../../lib/figures/figure-table';
 import { lightTheme, screenTheme, type FigureTheme } from '../../lib/figures/figure-theme';
 import { serializeSvg } from '../../lib/figures/serialize-svg';
 import type { SvgNode } from '../../lib/figures/svg-node';
+import type { TableFact } from '../../lib/workspace/table-file';
 import { useMessages } from '../_state/language-provider';
 import { useSession } from '../_state/workspace-provider';
 import styles from './figure-frame.module.css';
@@ -22,6 +23,8 @@ interface FigureFrameProps {
   /** Text alternative: what the figure shows, in a sentence or two. */
   readonly alternative: string;
   readonly table: FigureTable;
+  /** What the table's file says of every row. */
+  readonly facts?: readonly TableFact[];
   /** What the figure is, kebab-case, without an identity. */
   readonly fileName: string;
   /** `2` under a heading of the screen, `3` inside a section. */
@@ -36,7 +39,18 @@ interface FigureFrameProps {
 
 /** A figure with its title, subtitle, caption, words, the table behind it, and the way to take it along. */
 export const FigureFrame = (props: FigureFrameProps) => {
-  const { frame, draw, alternative, table, fileName, headingLevel = 2, onOpenPoint, onActivePoint, children } = props;
+  const {
+    frame,
+    draw,
+    alternative,
+    table,
+    facts,
+    fileName,
+    headingLevel = 2,
+    onOpenPoint,
+    onActivePoint,
+    children,
+  } = props;
   const messages = useMessages();
   const { dataVersion, corrections, setAside } = useSession();
   const { saveFile } = useSaveFile();
@@ -74,7 +88,7 @@ export const FigureFrame = (props: FigureFrameProps) => {
       <details className={styles.behind}>
         <summary>{messages.table.behind}</summary>
         <p className={styles.words}>{alternative}</p>
-        <FigureTableView table={table} labelledBy={titleId} fileName={fileName} />
+        <FigureTableView table={table} labelledBy={titleId} fileName={fileName} facts={facts} />
       </details>
       <button type="button" className={`button ${styles.save ?? ''}`} onClick={save}>
         {messages.table.saveFigure}

@@ -1,7 +1,7 @@
 'use client';
 
 import type { FigureTable } from '../../lib/figures/figure-table';
-import { tableFile } from '../../lib/workspace/table-file';
+import { tableFile, type TableFact } from '../../lib/workspace/table-file';
 import { useMessages } from '../_state/language-provider';
 import { useSession } from '../_state/workspace-provider';
 import { useSaveFile } from './use-save-file';
@@ -11,10 +11,12 @@ interface FigureTableViewProps {
   readonly table: FigureTable;
   readonly labelledBy: string;
   readonly fileName: string;
+  /** What its file says of every row. */
+  readonly facts?: readonly TableFact[] | undefined;
 }
 
 /** The table behind a figure: its cells as they are read, without sorting. */
-export const FigureTableView = ({ table, labelledBy, fileName }: FigureTableViewProps) => {
+export const FigureTableView = ({ table, labelledBy, fileName, facts }: FigureTableViewProps) => {
   const messages = useMessages();
   const { dataVersion } = useSession();
   const { saveFile } = useSaveFile();
@@ -46,7 +48,7 @@ export const FigureTableView = ({ table, labelledBy, fileName }: FigureTableView
         type="button"
         className={`button ${styles.under ?? ''}`}
         onClick={() => {
-          saveFile('table', tableFile(fileName, dataVersion, table.columns, table.rows), table.rows.length);
+          saveFile('table', tableFile(fileName, dataVersion, table.columns, table.rows, facts), table.rows.length);
         }}
       >
         {messages.common.saveTable}

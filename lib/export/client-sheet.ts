@@ -5,9 +5,10 @@ import type { ClientDetail, ClientVisit } from '../cohort/types/client-detail';
 import type { Formatters } from '../core/formatters';
 import type { IsoDate } from '../core/iso-date';
 import type { clientPages } from '../core/messages/en/client-pages';
+import type { Verification } from '../measures/equation';
 import { RULE_IDS, type RuleId } from '../measures/comparability-rule';
 import { MEASURE_FACTS } from '../measures/measure-facts';
-import type { MeasureId } from '../measures/measure-id';
+import type { AnyMeasureId, MeasureId } from '../measures/measure-id';
 
 type Words = ReturnType<typeof clientPages>['plain'];
 
@@ -33,6 +34,8 @@ export interface ClientSheet {
 export interface SheetOptions {
   /** The clinic's lean value. */
   readonly lean: MeasureId;
+  /** How far the way in which a value comes about was checked. */
+  readonly verificationOf: (measure: AnyMeasureId) => Verification;
   /** No weight or fat, and nothing that lets either be worked out. */
   readonly hidden: boolean;
   readonly goal: string | undefined;
@@ -95,7 +98,11 @@ const explained = ({ result, reasons }: ChangeRow, words: Words): readonly strin
   ...(result === 'down' && reasons.includes('fits_less_water') ? [words.maybeWater] : []),
 ];
 
-const paragraphOf = (row: ChangeRow, words: Words, f: Formatters, hidden: boolean): string => {
+/** A number that rests on an equation from memory, or on the clinic's own, says so. */
+const ruleFrom = (verification: Verification, words: Words): readonly string[] =>
+  verification === 'from-memory' || verification === 'entered-by-clinic' ? [words.ruleFrom[verification]] : [];
+
+const paragraphOf = (row: ChangeRow, { hidden, verificationOf }: SheetOptions, words: Words, f: Formatters): string => {
   const { unit, decimals } = MEASURE_FACTS[row.measure];
   const now = f.quantity(row.valueTo, unit, decimals);
   const isStopped = row.result === null;
@@ -104,7 +111,9 @@ const paragraphOf = (row: ChangeRow, words: Words, f: Formatters, hidden: boolea
       ? [words.signal]
       : isStopped
         ? []
-        : [row.measure === 'weight' ? words.weight({ now }) : words.lean({ now })];
+        : row.measure === 'weight'
+          ? [words.weight({ now })]
+          : [words.lean({ now }), ...ruleFrom(verificationOf(row.measure), words)];
   return [...begins, ...measured(row, words, f, hidden), ...(hidden ? [] : explained(row, words))].join(' ');
 };
 
@@ -124,7 +133,7 @@ export const clientSheet = (detail: SheetClient, options: SheetOptions, words: W
   const last = visits.at(-1);
   const changes = changesOf(detail, options);
   const hasCurrent = last?.values.r !== undefined;
-  const paragraphs = [...new Set(changes.map((row) => paragraphOf(row, words, f, hidden)))];
+  const paragraphs = [...new Set(changes.map((row) => paragraphOf(row, options, words, f)))];
   const goalLeftOff = goal !== undefined && hidden && SPEAKS_OF_WEIGHT.test(goal);
   const posture = last?.posture ?? '';
   return {

@@ -3,6 +3,12 @@ import { tableCsv } from '../export/table-csv';
 
 export type { TableColumn };
 
+/** What is true of every row of a table and stands beside it on screen: its file says it in a column of its own. */
+export interface TableFact {
+  readonly title: string;
+  readonly value: string | number;
+}
+
 /** A file ready to be handed to a person. */
 export interface MadeFile {
   readonly name: string;
@@ -21,8 +27,12 @@ export const tableFile = (
   dataVersion: string,
   columns: readonly TableColumn[],
   rows: readonly (readonly (string | number | null)[])[],
+  facts: readonly TableFact[] = [],
 ): MadeFile => ({
   name: `driftline-${name}-${dataVersion}.csv`,
   mediaType: 'text/csv;charset=utf-8',
-  text: `\uFEFF${tableCsv(columns, rows)}`,
+  text: `\uFEFF${tableCsv(
+    [...columns, ...facts.map(({ title }) => ({ title }))],
+    rows.map((row) => [...row, ...facts.map(({ value }) => value)]),
+  )}`,
 });

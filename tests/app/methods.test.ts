@@ -4,6 +4,7 @@ import { comparedWith, compareFigure, compareFinding, othersOf } from '../../app
 import { groupWords, measuredWords, fitWords } from '../../app/(workspace)/methods/entry-words';
 import { methodEntries } from '../../app/(workspace)/methods/method-entries';
 import { methodsFinding, missedParts } from '../../app/(workspace)/methods/methods-finding';
+import { energyEquation } from '../../app/(workspace)/client/energy-equation';
 import { valueMark } from '../../app/_state/value-mark';
 import { DEFAULT_SETTINGS, type Settings } from '../../lib/cohort/settings';
 import type { EquationDifference, EquationFit, ExportAgreement } from '../../lib/cohort/types/methods';
@@ -15,6 +16,9 @@ import { ASM_KYLE_2003 } from '../../lib/measures/equations/asm-kyle-2003';
 import { FFM_DEURENBERG_1991 } from '../../lib/measures/equations/ffm-deurenberg-1991';
 import { FFM_KYLE_2001 } from '../../lib/measures/equations/ffm-kyle-2001';
 import { FFM_SEGAL_1988 } from '../../lib/measures/equations/ffm-segal-1988';
+import type { Equation } from '../../lib/measures/equation';
+import { REE_CUNNINGHAM_1991 } from '../../lib/measures/equations/ree-cunningham-1991';
+import { REE_SCHOFIELD_1985 } from '../../lib/measures/equations/ree-schofield-1985';
 import { PUBLISHED_EQUATIONS } from '../../lib/measures/equations/published-equations';
 import { mayBeChosen, methodChoices } from '../../lib/workspace/method-choices';
 
@@ -103,6 +107,21 @@ describe('the equations to choose from', () => {
     const all = othersOf(choice, [], { allFromMemory: true, forChildren: true });
     expect(all).toHaveLength(withChildren.length + choice.fromMemory.length);
     expect(comparedWith(choiceOf(DEFAULT_SETTINGS, 'tbw'))?.quantity).toBe('tbw');
+  });
+});
+
+describe('the equation of resting energy on one client’s page', () => {
+  const named = (equation: Equation, mark = ''): string =>
+    energyEquation(equation, (id) => `${messages.measures[id].name}${mark}`, messages, f);
+  it('carries its mark, and that of the composition it reads', () => {
+    expect(named(REE_SCHOFIELD_1985)).toBe('Schofield 1985');
+    expect(named({ ...REE_SCHOFIELD_1985, verification: 'from-memory' })).toBe('Schofield 1985 (equation from memory)');
+    expect(named({ ...REE_SCHOFIELD_1985, verification: 'entered-by-clinic' })).toBe(
+      'Schofield 1985 (equation entered by the clinic)',
+    );
+    expect(named(REE_CUNNINGHAM_1991, ' (equation entered by the clinic)')).toBe(
+      'Cunningham 1991, from fat-free mass (equation entered by the clinic)',
+    );
   });
 });
 

@@ -3,7 +3,7 @@ import { test, type Locator, type Page } from '@playwright/test';
 import { compositionExport } from './support/foreign-exports';
 import { chooseFiles, commitPlan, expectStep } from './support/import-steps';
 import { test as onDemo } from './support/open-clinic';
-import { expect, openScreen } from './support/open-screen';
+import { expect, follow, openScreen } from './support/open-screen';
 import { section, signAs } from './support/settings-steps';
 
 test.describe.configure({ timeout: 240_000 });
@@ -185,6 +185,27 @@ test('a clinic enters an equation of its own, is told what is missing, computes 
       .getByRole('option', { name: 'fat mass index (equation entered by the clinic)', exact: true }),
   ).toBeAttached();
   await expect(own.getByRole('button', { name: 'Remove Oremoor 2024' })).toBeDisabled();
+  const mark = 'equation entered by the clinic';
+  const tableOf = async (place: Page | Locator): Promise<string> => {
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      place.getByRole('button', { name: 'Save table as CSV' }).last().click(),
+    ]);
+    return readFileSync(await file.path(), 'utf8');
+  };
+  await follow(page, '/programs/');
+  const everyProgram = page.getByRole('region', { name: 'Every program, in numbers' });
+  expect(await tableOf(everyProgram)).toContain(`fat-free mass (${mark}),Oremoor 2024`);
+  expect(await tableOf(page.getByRole('region', { name: 'Against error alone' }))).toContain(mark);
+  await follow(page, '/indices/');
+  const indices = `fat-free mass index (${mark}) and fat mass index (${mark}),Oremoor 2024`;
+  expect(await tableOf(page.getByRole('region', { name: 'By program' }))).toContain(indices);
+  expect(await tableOf(page.getByRole('region', { name: 'Every point' }))).toContain(indices);
+  await page.getByRole('region', { name: 'Every point' }).getByRole('link').first().click();
+  await expect(page.getByRole('figure', { name: 'Index path' })).toContainText(`Oremoor 2024 (Doe J. 2024), ${mark}`);
+  expect(await tableOf(page.getByRole('region', { name: /^Every comparison/ }))).toContain(`fat-free mass (${mark})`);
+  await page.getByRole('link', { name: 'Page for the client' }).click();
+  await expect(page.getByRole('main')).toContainText('The rule that gives this number was put in by our clinic.');
 });
 
 onDemo(

@@ -15,8 +15,16 @@ type Shown = Pick<ClientDetail, 'visits' | 'latestChanges'>;
 
 const f = createFormatters();
 const words = clientPages(f).plain;
-const OPTIONS: SheetOptions = { lean: 'ffm', hidden: false, goal: undefined, nextVisit: '2026-02-03' as IsoDate };
+const OPTIONS: SheetOptions = {
+  lean: 'ffm',
+  verificationOf: () => 'read-in-abstract',
+  hidden: false,
+  goal: undefined,
+  nextVisit: '2026-02-03' as IsoDate,
+};
 const HIDDEN: SheetOptions = { ...OPTIONS, hidden: true };
+const FROM_MEMORY: SheetOptions = { ...OPTIONS, verificationOf: () => 'from-memory' };
+const ENTERED: SheetOptions = { ...OPTIONS, verificationOf: () => 'entered-by-clinic' };
 /** Reading age of about eleven years: the sixth grade. */
 const SIXTH_GRADE = 6;
 
@@ -95,7 +103,7 @@ describe('the page for the client', () => {
   test('is read at eleven years, by every client of the demo clinic, with and without weight', () => {
     expect(clients.size).toBeGreaterThan(500);
     const hard = [...clients].flatMap(([client, shown]) =>
-      [OPTIONS, HIDDEN].flatMap((options) => {
+      [OPTIONS, HIDDEN, FROM_MEMORY, ENTERED].flatMap((options) => {
         // Headings are no sentences: they would make a text look easier than it is.
         const grade = readingGrade(bodyOf(clientSheet(shown, options, words, f)));
         return grade > SIXTH_GRADE ? [`${client}: ${String(grade)}`] : [];
@@ -142,6 +150,17 @@ describe('the page for the client', () => {
   test('OM-0019 and OM-0052: water, and weight alone, are said in plain words', () => {
     expect(sheetOf(of('OM-0019'), OPTIONS).join(' ')).toContain('It may be water.');
     expect(sheetOf(of('OM-0052'), OPTIONS).join(' ')).toContain('Most of this went along with your weight.');
+  });
+
+  test('an amount from an equation from memory, or from the clinic’s own, says so; a weight and a page without amounts do not', () => {
+    const saidBy = (options: SheetOptions, client = 'OM-0023'): string => sheetOf(of(client), options).join(' ');
+    const fromMemory =
+      'was 53.3\u00A0kg. This is all that is not fat. Much of it is muscle and water. The rule that gives this number was written down from memory.';
+    expect(saidBy(FROM_MEMORY)).toContain(fromMemory);
+    expect(saidBy(FROM_MEMORY).match(/The rule that gives/g)).toHaveLength(1);
+    expect(saidBy(ENTERED)).toContain('was put in by our clinic.');
+    for (const options of [OPTIONS, { ...FROM_MEMORY, hidden: true }])
+      expect(saidBy(options)).not.toContain('The rule that gives');
   });
 
   test('OM-0007: what was not the same is named, and no number of a change', () => {

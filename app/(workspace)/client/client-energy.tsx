@@ -7,10 +7,13 @@ import { ACTIVITY_BANDS, totalEnergyExpenditure } from '../../../lib/measures/en
 import { enteredActivityLevel, type ClientMarks } from '../../../lib/workspace/client-marks';
 import { useActing } from '../../_state/use-acting';
 import { useInstantWords } from '../../_state/use-instant-words';
+import { valueMark } from '../../_state/value-mark';
+import { useSession } from '../../_state/workspace-provider';
 import { ActNote } from '../../_ui/act-note';
 import { useWording } from '../contact/use-wording';
 import { ActivityField } from './activity-field';
 import styles from './client-own.module.css';
+import { energyEquation } from './energy-equation';
 import { useClientMarks } from './use-client-marks';
 
 /** For one person the estimate is off by up to this share. */
@@ -23,9 +26,10 @@ const levelOf = (energy: ClientEnergy, marks: ClientMarks): number | undefined =
   enteredActivityLevel(marks['activity-level']?.value ?? '') ?? energy.activity?.level;
 
 const Expenditure = ({ energy, level }: { readonly energy: ClientEnergy; readonly level: number | undefined }) => {
-  const { messages, formatters } = useWording();
+  const { messages, formatters, valueWords } = useWording();
   const words = messages.clientOwn.energy;
   const { resting } = energy;
+  const equation = energyEquation(energy.equation, (id) => valueWords(id).name, messages, formatters);
   if (energy.stops.length > 0)
     return (
       <p>{words.stopped({ reasons: formatters.list(energy.stops.map((code) => messages.reasons.short[code])) })}</p>
@@ -41,7 +45,7 @@ const Expenditure = ({ energy, level }: { readonly energy: ClientEnergy; readonl
   return (
     <>
       {line(words.resting, resting)}
-      <p className="quiet small">{words.on({ equation: energy.equation.name, date: formatters.date(energy.on) })}</p>
+      <p className="quiet small">{words.on({ equation, date: formatters.date(energy.on) })}</p>
       {energy.outside.length === 0 ? null : (
         <p>{words.outside({ reasons: formatters.list(energy.outside.map((code) => messages.reasons.short[code])) })}</p>
       )}
@@ -57,6 +61,7 @@ export const ClientEnergyPanel = ({ detail }: { readonly detail: ClientDetail })
   const activityWords = messages.methodsEntries.calculator;
   const instant = useInstantWords();
   const acting = useActing();
+  const { cohort } = useSession();
   const titleId = useId();
   const marks = useClientMarks(detail.client);
   const { energy } = detail;
@@ -111,6 +116,7 @@ export const ClientEnergyPanel = ({ detail }: { readonly detail: ClientDetail })
             energy: formatters.significant(energy.tissue.megajoules, 'MJ', FIGURES.tissue),
             fm: valueWords('fm').change(energy.tissue.fmChange),
             ffm: valueWords('ffm').change(energy.tissue.ffmChange),
+            mark: valueMark(cohort.catalogue.measure('ffm'), messages.methods.mark) ?? null,
           })}
         </p>
       )}

@@ -5,6 +5,9 @@ import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import { describeIndexChart, tableIndexChart } from '../../../lib/figures/index-chart/describe';
 import { drawIndexChart } from '../../../lib/figures/index-chart/draw';
 import { buildIndexChart } from '../../../lib/figures/index-chart/spec';
+import { citationLine } from '../../../lib/measures/citation';
+import { useValueFacts } from '../../_state/use-value-facts';
+import { valueMark } from '../../_state/value-mark';
 import { useSession } from '../../_state/workspace-provider';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { useFigureContext } from '../../_ui/use-figure-context';
@@ -24,6 +27,7 @@ export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigurePro
   const { messages, formatters } = wording;
   const { cohort } = useSession();
   const words = messages.clientVector.index;
+  const facts = useValueFacts('ffmi', 'fmi');
   const context = useFigureContext({ width: useNarrow() ? 330 : 520, height });
   const shown = useMemo(
     () => clientIndexPath(detail, cohort.guards, messages.indices, formatters),
@@ -31,6 +35,7 @@ export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigurePro
   );
   const spec = useMemo(() => buildIndexChart({ groups: [], path: shown.path }, context), [shown, context]);
   if (shown.path.length === 0) return null;
+  const equation = cohort.catalogue.equations.ffm;
   const level = cohort.summary.posture === 'lying' ? messages.indices.levels : messages.indices.forChange;
   return (
     <FigureFrame
@@ -38,6 +43,11 @@ export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigurePro
         title: words.title,
         subtitle: words.subtitle,
         caption: [
+          messages.indices.equation({
+            name: equation.name,
+            source: citationLine(equation.citation),
+            mark: valueMark(cohort.catalogue.measure('ffmi'), messages.methods.mark) ?? null,
+          }),
           level,
           ...(shown.held ? [words.held] : []),
           ...(shown.stopped === 0 ? [] : [words.stopped({ n: shown.stopped })]),
@@ -47,6 +57,7 @@ export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigurePro
       alternative={describeIndexChart(spec, context.words)}
       table={tableIndexChart(spec, context)}
       fileName={words.fileName}
+      facts={facts}
     >
       <p className="serif">
         <bdi>{pathFinding(detail, wording)}</bdi>

@@ -3,6 +3,7 @@
 import { useMemo } from 'react';
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import { useFilter } from '../../_state/use-filter';
+import { useValueFacts } from '../../_state/use-value-facts';
 import { DataTable } from '../../_ui/data-table';
 import type { ChangeRow } from '../../../lib/cohort/types/change-row';
 import { useWording } from '../contact/use-wording';
@@ -35,6 +36,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
   const { messages, formatters, valueWords, guardsOf, programs, lean } = wording;
   const words = messages.client;
   const measure = judgedMeasure(detail, filter.measure);
+  const facts = useValueFacts(measure);
   const columnWording = useMemo(
     () => ({ messages, formatters, valueWords, guardsOf, programs, lean }),
     [messages, formatters, valueWords, guardsOf, programs, lean],
@@ -83,6 +85,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
               columns={pairs}
               rowKey={keyOf}
               fileName="client-comparisons"
+              facts={facts}
               rowsWord={words.pairsWord}
             />
           </div>

@@ -20,7 +20,12 @@ export const SheetPage = ({ detail }: { readonly detail: ClientDetail }) => {
   const hidden = isWeightHidden(marks);
   const sheet = useMemo(
     () =>
-      sheetOfClient(detail, { marks, settings, lean: cohort.lean, asOf: cohort.summary.asOf }, words.plain, formatters),
+      sheetOfClient(
+        detail,
+        { marks, settings, lean: cohort.lean, catalogue: cohort.catalogue, asOf: cohort.summary.asOf },
+        words.plain,
+        formatters,
+      ),
     [detail, cohort, marks, settings, words, formatters],
   );
   return (

@@ -7,6 +7,7 @@ import { describeIndexChart, tableIndexChart } from '../../../lib/figures/index-
 import { drawIndexChart } from '../../../lib/figures/index-chart/draw';
 import { buildIndexChart } from '../../../lib/figures/index-chart/spec';
 import { citationLine } from '../../../lib/measures/citation';
+import { useValueFacts } from '../../_state/use-value-facts';
 import { valueMark } from '../../_state/value-mark';
 import { useSession } from '../../_state/workspace-provider';
 import { EquationShare } from '../../_ui/equation-share';
@@ -46,6 +47,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
   const { cohort } = useSession();
   const { summary } = cohort;
   const equation = cohort.catalogue.equations.ffm;
+  const facts = useValueFacts('ffmi', 'fmi');
   const openPath = useOpenPath();
   const context = useFigureContext({ width: 760, height: 580 });
   const [program, setProgram] = useState<string | undefined>(undefined);
@@ -107,6 +109,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
               alternative={describeIndexChart(spec, context.words)}
               table={tableIndexChart(spec, context)}
               fileName="indices"
+              facts={facts}
               onOpenPoint={(key) => {
                 if (/^\d+$/.test(key)) openPath(`/client/?c=${key}`);
               }}
@@ -121,6 +124,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
             columns={columns.groups}
             rowKey={(group) => group.program}
             fileName={words.groups.fileName}
+            facts={facts}
             rowsWord={words.groups.rowsWord}
             isMarked={(group) => group.program === pointedProgram}
           />
@@ -135,6 +139,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
           rowKey={(point) => String(point.clientKey)}
           href={(point) => `/client/?c=${point.clientKey}`}
           fileName={words.points.fileName}
+          facts={facts}
           rowsWord={words.points.rowsWord}
           searchLabel={words.points.search}
           isMarked={(point) => String(point.clientKey) === pointed}

@@ -4,6 +4,7 @@ import { useMemo } from 'react';
 import type { ProgramByError, ProgramRow } from '../../../lib/cohort/types/program-row';
 import type { programs } from '../../../lib/core/messages/en/programs';
 import type { Measure } from '../../../lib/measures/measure';
+import type { TableFact } from '../../../lib/workspace/table-file';
 import { useMessages } from '../../_state/language-provider';
 import type { DataColumn } from '../../_ui/data-column';
 import { DataTable } from '../../_ui/data-table';
@@ -69,10 +70,11 @@ const columnsFor = (measure: Measure, words: Words): readonly DataColumn<JudgedR
 interface ByErrorTableProps {
   readonly rows: readonly ProgramRow[];
   readonly measure: Measure;
+  readonly facts: readonly TableFact[];
 }
 
 /** Each program's counts against what measurement error alone would give; nothing without an own between-day error. */
-export const ByErrorTable = ({ rows, measure }: ByErrorTableProps) => {
+export const ByErrorTable = ({ rows, measure, facts }: ByErrorTableProps) => {
   const { programs: words } = useMessages();
   const judged = useMemo(() => rows.filter(isJudged), [rows]);
   const columns = useMemo(() => columnsFor(measure, words), [measure, words]);
@@ -85,6 +87,7 @@ export const ByErrorTable = ({ rows, measure }: ByErrorTableProps) => {
         columns={columns}
         rowKey={(row) => row.program}
         fileName={words.byErrorFile}
+        facts={facts}
         rowsWord={words.rowsWord}
       />
       <p className={styles.notes}>{words.byErrorNote}</p>

@@ -10,6 +10,7 @@ import { buildProgramIntervals } from '../../../lib/figures/program-intervals/sp
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useFilter } from '../../_state/use-filter';
 import { useNamedMeasure } from '../../_state/use-named-measure';
+import { useValueFacts } from '../../_state/use-value-facts';
 import { useSession } from '../../_state/workspace-provider';
 import { capitalised } from '../../_ui/capitalised';
 import { EquationShare } from '../../_ui/equation-share';
@@ -50,6 +51,7 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
   const [active, setActive] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const measure = useNamedMeasure(filter.measure);
+  const facts = useValueFacts(filter.measure);
   const precision = cohort.precision(filter.level).find((row) => row.measure === filter.measure);
   const threshold = judgingThreshold(precision);
   const lsc = threshold === null ? null : formatters.quantity(threshold, measure.unit, measure.decimals);
@@ -110,6 +112,7 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
             alternative={describeProgramIntervals(spec, context.words)}
             table={tableProgramIntervals(spec, context.words)}
             fileName={fileName}
+            facts={facts}
             onActivePoint={setPointed}
           />
         </LinkedPoints>
@@ -121,6 +124,7 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
           columns={columns}
           rowKey={(row) => row.program}
           fileName={fileName}
+          facts={facts}
           rowsWord={words.rowsWord}
           isMarked={(row) => row.program === pointed}
         />
@@ -128,7 +132,7 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
         {rows.some(({ asMeant }) => asMeant !== null) ? <p className={styles.notes}>{words.asMeantNote}</p> : null}
         <EquationShare measure={filter.measure} />
       </div>
-      <ByErrorTable rows={rows} measure={measure} />
+      <ByErrorTable rows={rows} measure={measure} facts={facts} />
     </div>
   );
 };

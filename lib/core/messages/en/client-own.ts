@@ -32,6 +32,8 @@ export const clientOwn = (f: Formatters) => ({
     resting: 'Resting expenditure',
     total: 'Total expenditure',
     spread: (p: { low: string; high: string }) => `for one person anywhere from ${p.low} to ${p.high} (± 10–15 %)`,
+    equation: (p: { name: string; mark: string | null; from: string }) =>
+      `${p.name}${p.mark === null ? '' : ` (${p.mark})`}${p.from === '' ? '' : `, from ${p.from}`}`,
     on: (p: { equation: string; date: string }) => `${p.equation}, visit of ${p.date}`,
     stopped: (p: { reasons: string }) => `Not estimated: ${p.reasons}.`,
     incomplete: 'Not estimated: weight, height, age or sex coding is missing.',
@@ -44,8 +46,8 @@ export const clientOwn = (f: Formatters) => ({
       `${p.level}, entered ${p.when}${p.by === '' ? '' : ` by ${p.by}`}.`,
     levelNone: 'No physical activity level is known: no total.',
     levelInvalid: 'Write a number from 1 to 3, for example 1.60; or leave it empty to use the record.',
-    tissue: (p: { from: string; to: string; energy: string; fm: string; ffm: string }) =>
-      `The tissue that changed from ${p.from} to ${p.to} (fat ${p.fm}, fat-free ${p.ffm}) holds about ${p.energy}: energy of tissue, not what was eaten or spent. A lean change can be water, which holds none.`,
+    tissue: (p: { from: string; to: string; energy: string; fm: string; ffm: string; mark: string | null }) =>
+      `The tissue that changed from ${p.from} to ${p.to} (fat ${p.fm}, fat-free ${p.ffm}${p.mark === null ? '' : `; ${p.mark}`}) holds about ${p.energy}: energy of tissue, not what was eaten or spent. A lean change can be water, which holds none.`,
     noTissue:
       'No energy of tissue: neither fat nor fat-free mass changed by more than error, or one of them is not judged.',
   },

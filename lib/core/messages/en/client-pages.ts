@@ -27,6 +27,10 @@ export const clientPages = (f: Formatters) => ({
     weight: (p: { now: string }) => `Your weight was ${p.now}.`,
     lean: (p: { now: string }) =>
       `The lean part of your body was ${p.now}. This is all that is not fat. Much of it is muscle and water.`,
+    ruleFrom: {
+      'from-memory': 'The rule that gives this number was written down from memory. It may be wrong.',
+      'entered-by-clinic': 'The rule that gives this number was put in by our clinic.',
+    },
     signal: 'The current also picks up a signal from your cells.',
     since: (p: { then: string; date: string }) => `On ${p.date} it was ${p.then}.`,
     up: (p: { amount: string; lsc: string }) => `It went up by ${p.amount}. This is more than the wobble of ${p.lsc}.`,

@@ -19,4 +19,9 @@ export const table = (f: Formatters) => ({
   saveFigure: 'Save figure as SVG',
   pointsHint: 'Arrow keys move along the points.',
   empty: '–',
+  /** Columns that only a file holds: what stands beside the table on screen. */
+  facts: {
+    value: 'Value',
+    equation: 'Equation',
+  },
 });
