@@ -202,7 +202,7 @@ test('a clinic enters an equation of its own, is told what is missing, computes 
   expect(await tableOf(page.getByRole('region', { name: 'By program' }))).toContain(indices);
   expect(await tableOf(page.getByRole('region', { name: 'Every point' }))).toContain(indices);
   await page.getByRole('region', { name: 'Every point' }).getByRole('link').first().click();
-  await expect(page.getByRole('figure', { name: 'Index path' })).toContainText(`Oremoor 2024 (Doe J. 2024), ${mark}`);
+  await expect(page.getByRole('figure', { name: 'Index path' })).toContainText(`(Doe J. Oremoor Clinic 2024), ${mark}`);
   expect(await tableOf(page.getByRole('region', { name: /^Every comparison/ }))).toContain(`fat-free mass (${mark})`);
   await page.getByRole('link', { name: 'Page for the client' }).click();
   await expect(page.getByRole('main')).toContainText('The rule that gives this number was put in by our clinic.');

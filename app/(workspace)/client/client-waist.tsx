@@ -1,9 +1,16 @@
 'use client';
 
 import { useId } from 'react';
-import { waistAnswers, waistCutOffsFor, type WaistAnswer } from '../../../lib/measures/cut-offs/waist-answers';
+import {
+  chosenWaistCutOffs,
+  waistAnswers,
+  waistCutOffsFor,
+  type WaistAnswer,
+} from '../../../lib/measures/cut-offs/waist-answers';
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import { offeredCutOffs } from '../../../lib/workspace/offered-methods';
+import { cutOffName } from '../../_state/cut-off-name';
+import { useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';
 import { useSession } from '../../_state/workspace-provider';
 import { ActNote } from '../../_ui/act-note';
@@ -12,18 +19,22 @@ import { useWording } from '../contact/use-wording';
 import styles from './client-own.module.css';
 import { useClientMarks } from './use-client-marks';
 
-const Answers = ({ answers }: { readonly answers: readonly WaistAnswer[] }) => (
-  <ul className={styles.answers}>
-    {answers.map(({ cutOff, classified }) => (
-      <li key={cutOff.id}>
-        {cutOff.name}: {classified.words}
-      </li>
-    ))}
-  </ul>
-);
+const Answers = ({ answers }: { readonly answers: readonly WaistAnswer[] }) => {
+  const { mark } = useMessages().methods;
+  return (
+    <ul className={styles.answers}>
+      {answers.map(({ cutOff, classified }) => (
+        <li key={cutOff.id}>
+          {cutOffName(cutOff, mark)}: {classified.words}
+        </li>
+      ))}
+    </ul>
+  );
+};
 
 const Classed = ({ detail }: { readonly detail: ClientDetail }) => {
-  const words = useWording().messages.clientOwn.waist;
+  const messages = useMessages();
+  const words = messages.clientOwn.waist;
   const acting = useActing();
   const { settings, keeping } = useSession();
   const mark = useClientMarks(detail.client)['waist-cut-off']?.value ?? '';
@@ -32,9 +43,13 @@ const Classed = ({ detail }: { readonly detail: ClientDetail }) => {
   const { sex, ageYears, waistCm, ratio, bmi } = waist;
   if (waist.stops.length > 0 || sex === null || ageYears === null) return <p>{words.stopped}</p>;
   const measured = { sex, ageYears, waistCm, ratio, bmi };
-  const ids = mark === '' ? offeredCutOffs(settings).map(({ id }) => id) : [mark];
-  const { chosen, different } = waistAnswers(measured, new Set(ids));
-  const options = waistCutOffsFor(measured).map(({ id, name }) => ({ value: id, label: name }));
+  const offered = new Set(offeredCutOffs(settings).map(({ id }) => id));
+  const ids = chosenWaistCutOffs(mark, offered);
+  const { chosen, different } = waistAnswers(measured, ids);
+  const options = waistCutOffsFor(measured, offered).map((cutOff) => ({
+    value: cutOff.id,
+    label: cutOffName(cutOff, messages.methods.mark),
+  }));
   return (
     <>
       {chosen.length === 0 ? <p>{words.unclassed}</p> : <Answers answers={chosen} />}
@@ -47,7 +62,7 @@ const Classed = ({ detail }: { readonly detail: ClientDetail }) => {
       <fieldset className={styles.plain} disabled={acting.busy || !keeping.writer}>
         <LabelledSelect
           label={words.choice}
-          value={mark}
+          value={ids === offered ? '' : mark}
           options={[{ value: '', label: words.notChosen }, ...options]}
           onChange={(id) => {
             void acting.start((workspace) => workspace.writeMark(detail.client, 'waist-cut-off', id), words.saved);

@@ -2,14 +2,14 @@
 
 import type { ContactLists } from '../../../lib/cohort/types/contact-lists';
 import { FilterLink } from '../../_ui/filter-link';
-import { weightQuestion } from './reason-sentence';
+import { statusSentence, weightQuestion } from './reason-sentence';
 import styles from './spoken-about.module.css';
 import { useWording } from './use-wording';
 
 /** What is said once and lists nobody: levels at a published limit, and weight losses that may have been meant. */
 export const QuietFindings = ({ lists }: { readonly lists: ContactLists }) => {
   const wording = useWording();
-  const { messages, formatters, valueWords } = wording;
+  const { messages, formatters } = wording;
   const words = messages.contact;
   const client = (key: number, id: string) => (
     <FilterLink href={`/client/?c=${key}`}>
@@ -25,14 +25,7 @@ export const QuietFindings = ({ lists }: { readonly lists: ContactLists }) => {
             {lists.status.map((finding) => (
               <li key={`${finding.clientKey} ${finding.cutOff}`}>
                 {client(finding.clientKey, finding.client)}
-                <span>
-                  {words.statusRow({
-                    value: valueWords(finding.measure).title,
-                    amount: valueWords(finding.measure).amount(finding.value),
-                    date: formatters.date(finding.date),
-                    words: finding.words,
-                  })}
-                </span>
+                <span>{statusSentence(finding, wording)}</span>
               </li>
             ))}
           </ul>

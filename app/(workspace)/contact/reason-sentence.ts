@@ -1,4 +1,6 @@
-import type { TalkToReason, TalkToRow, WeightLossReason } from '../../../lib/cohort/types/contact-lists';
+import type { StatusFinding, TalkToReason, TalkToRow, WeightLossReason } from '../../../lib/cohort/types/contact-lists';
+import { PUBLISHED_CUT_OFFS } from '../../../lib/measures/cut-offs/published-cut-offs';
+import { cutOffName } from '../../_state/cut-off-name';
 import type { Wording } from './change-phrase';
 
 /** A weight loss of which nobody said whether it was meant, as a question. */
@@ -8,6 +10,21 @@ export const weightQuestion = (loss: WeightLossReason, { messages, formatters }:
     from: formatters.date(loss.from),
     to: formatters.date(loss.to),
   });
+
+/** A level at a published limit: whose limit, with its mark, and what that says. */
+export const statusSentence = (
+  { measure, value, date, cutOff, words }: Omit<StatusFinding, 'clientKey' | 'client' | 'program' | 'equation'>,
+  { messages, formatters, valueWords }: Pick<Wording, 'messages' | 'formatters' | 'valueWords'>,
+): string => {
+  const applied = PUBLISHED_CUT_OFFS.find(({ id }) => id === cutOff);
+  return messages.contact.statusRow({
+    value: valueWords(measure).title,
+    amount: valueWords(measure).amount(value),
+    date: formatters.date(date),
+    cutOff: applied === undefined ? cutOff : cutOffName(applied, messages.methods.mark),
+    words,
+  });
+};
 
 /** What one rule says of a client; the change from baseline is said by the row itself. */
 export const reasonSentence = (reason: TalkToReason, row: TalkToRow, wording: Wording): readonly string[] => {

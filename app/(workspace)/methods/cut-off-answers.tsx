@@ -4,6 +4,7 @@ import { classify } from '../../../lib/measures/cut-offs/classify';
 import type { CutOffQuantity } from '../../../lib/measures/cut-offs/cut-off';
 import { cutOffsFor } from '../../../lib/measures/cut-offs/cut-offs-for';
 import { offeredCutOffs } from '../../../lib/workspace/offered-methods';
+import { cutOffName } from '../../_state/cut-off-name';
 import { useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
 import { FilterLink } from '../../_ui/filter-link';
@@ -20,7 +21,8 @@ interface CutOffAnswersProps {
 
 /** Where a calculated value lies by the cut-offs that may be used for it: right equation, sex and age, and offered here. */
 export const CutOffAnswers = ({ quantity, value, sex, ageYears, bmi, equationId }: CutOffAnswersProps) => {
-  const words = useMessages().methodsEntries.calculator;
+  const messages = useMessages();
+  const words = messages.methodsEntries.calculator;
   const { settings } = useSession();
   if (sex === undefined || ageYears === undefined) return <p className="quiet small">{words.cutOffsNeed}</p>;
   const who = { sex, ageYears };
@@ -39,8 +41,10 @@ export const CutOffAnswers = ({ quantity, value, sex, ageYears, bmi, equationId 
       <ul className={styles.cutOffs}>
         {found.map((cutOff) => (
           <li key={cutOff.id}>
-            <FilterLink href={`/methods/?entry=cut-off-${cutOff.id}`}>{cutOff.name}</FilterLink>:{' '}
-            {classify(cutOff, value, who)?.words ?? words.noInterval}
+            <FilterLink href={`/methods/?entry=cut-off-${cutOff.id}`}>
+              {cutOffName(cutOff, messages.methods.mark)}
+            </FilterLink>
+            : {classify(cutOff, value, who)?.words ?? words.noInterval}
           </li>
         ))}
       </ul>

@@ -37,15 +37,30 @@ const answersOf = (waist: MeasuredWaist, ids: ReadonlySet<string>): readonly Wai
 
 const isLowest = ({ classified }: WaistAnswer): boolean => classified.interval.lower === null;
 
-/** Every waist and waist-to-height set that fits the person by sex and age, whoever it was made for: to choose from. */
-export const waistCutOffsFor = (waist: MeasuredWaist): readonly CutOff[] =>
-  answersOf(waist, new Set(PUBLISHED_CUT_OFFS.map(({ id }) => id))).map(({ cutOff }) => cutOff);
+/** The ids of every set read in a source, and of those from memory that are in `switchedOn`. */
+const usable = (switchedOn: ReadonlySet<string>): ReadonlySet<string> =>
+  new Set(
+    PUBLISHED_CUT_OFFS.filter(({ id, verification }) => verification !== 'from-memory' || switchedOn.has(id)).map(
+      ({ id }) => id,
+    ),
+  );
+
+/**
+ * Every waist and waist-to-height set that fits the person by sex and age, whoever it was made for: to choose from.
+ *
+ * @param switchedOn ids of the sets that the clinic offers: from memory, only these
+ */
+export const waistCutOffsFor = (waist: MeasuredWaist, switchedOn: ReadonlySet<string>): readonly CutOff[] =>
+  answersOf(waist, usable(switchedOn)).map(({ cutOff }) => cutOff);
+
+/** What a waist is classed by: the set that was chosen for the person, unless it may no longer be used; else what is offered. */
+export const chosenWaistCutOffs = (chosen: string, offered: ReadonlySet<string>): ReadonlySet<string> =>
+  usable(offered).has(chosen) ? new Set([chosen]) : offered;
 
 /** Where a waist lies by the chosen sets, and which other sets of the same quantity answer differently. */
 export const waistAnswers = (waist: MeasuredWaist, chosen: ReadonlySet<string>): WaistAnswers => {
   const own = answersOf(waist, chosen);
-  const sourced = PUBLISHED_CUT_OFFS.filter(({ verification }) => verification !== 'from-memory');
-  const others = answersOf(waist, new Set(sourced.map(({ id }) => id).filter((id) => !chosen.has(id))));
+  const others = answersOf(waist, new Set([...usable(new Set())].filter((id) => !chosen.has(id))));
   return {
     chosen: own,
     different: others.filter((other) =>

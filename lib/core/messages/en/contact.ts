@@ -180,8 +180,8 @@ export const contact = (f: Formatters) => ({
   switchOn: (p: { rule: string }) => `Switch on “${p.rule}”`,
   retuned: 'Changed; undo takes it back.',
   status: 'At a published limit, said once',
-  statusRow: (p: { value: string; amount: string; date: string; words: string }) =>
-    `${p.value} ${p.amount} on ${p.date}. ${p.words} It is read beside strength, by a professional.`,
+  statusRow: (p: { value: string; amount: string; date: string; cutOff: string; words: string }) =>
+    `${p.value} ${p.amount} on ${p.date}. ${p.cutOff}: ${p.words} It is read beside strength, by a professional.`,
   questions: (p: { n: number }) =>
     `${f.plural(p.n, 'One weight loss', '# weight losses')} of which nobody said whether it was meant`,
   groups: {
