@@ -121,8 +121,16 @@ export const settingsSchema = z.strictObject({
     )
     .default([]),
   procedures: z.array(procedureSchema).default([]),
-  /** Sites (null = files without one) for which it was answered that there is no written procedure. */
-  withoutProcedure: z.array(z.strictObject({ site: z.string().nullable() })).default([]),
+  /** Sites (null = visits that name none) and days (null = open) for which it was answered that there is no written procedure. */
+  withoutProcedure: z
+    .array(
+      z.strictObject({
+        site: z.string().nullable(),
+        from: isoDate.nullable().default(null),
+        to: isoDate.nullable().default(null),
+      }),
+    )
+    .default([]),
   errorSource: z
     .discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('own'), alwaysT: z.boolean().default(false) }),

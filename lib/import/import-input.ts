@@ -48,7 +48,12 @@ export interface ImportAnswers {
     readonly to: string | null;
     readonly columns: readonly string[];
   }[];
-  readonly withoutProcedure: readonly (string | null)[];
+  /** Sites (null = visits that name none) and days at which there was none by answer. */
+  readonly withoutProcedure: readonly {
+    readonly site: string | null;
+    readonly from: string | null;
+    readonly to: string | null;
+  }[];
 }
 
 /** A clinic that has answered nothing. */

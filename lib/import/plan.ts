@@ -74,6 +74,8 @@ export interface MissingConditions {
   readonly visits: number;
   /** Condition columns that are empty there. */
   readonly columns: readonly string[];
+  /** The declared procedure that covers these days and leaves the columns out: its place among the answers. */
+  readonly declaredBy: number | null;
 }
 
 /** What only a person can say about somebody; rows stay accepted, each choice is kept in the settings' answers. */

@@ -60,7 +60,10 @@ export const importPart = (plan: ImportPlan) => ({
     visit_date: visitDate,
     rows: rows.map(({ file, line }) => ({ file, line })),
   })),
-  missing_conditions: plan.missingConditions,
+  missing_conditions: plan.missingConditions.map(({ declaredBy, ...missing }) => ({
+    ...missing,
+    left_out_of_procedure: declaredBy !== null,
+  })),
   warnings: findingsOf(plan, 'warning'),
 });
 

@@ -35,6 +35,6 @@ export const importAnswers = (settings: Settings): ImportAnswers => {
       to,
       columns: columnsOf(conditions),
     })),
-    withoutProcedure: settings.withoutProcedure.map(({ site }) => site),
+    withoutProcedure: settings.withoutProcedure,
   };
 };

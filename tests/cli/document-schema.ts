@@ -147,6 +147,7 @@ export const documentSchema = z.strictObject({
         to: z.string(),
         visits: number,
         columns: z.array(z.string()),
+        left_out_of_procedure: z.boolean(),
       }),
     ),
     warnings: z.array(finding),

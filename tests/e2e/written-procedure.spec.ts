@@ -18,7 +18,10 @@ test('files without condition columns lead to one question, and the answer makes
   await declare.click();
   await expect(question.getByRole('alert')).toHaveText('Choose at least one condition.');
   for (const condition of await question.getByRole('checkbox').all()) await expect(condition).not.toBeChecked();
-  await question.getByLabel('All of these').check();
+  for (const condition of ['fasting for 8 hours or more', 'bladder emptied']) {
+    await question.getByLabel(condition).check();
+  }
+  for (const end of [/^From/, /^Until/]) await expect(question.getByLabel(end)).toHaveValue(/^\d{4}-\d{2}-\d{2}$/);
   await declare.click();
   await expect(question.getByRole('alert')).toHaveText('Write your initials, so that it is known who declared it.');
   await question.getByLabel('Your initials').fill('AB');
@@ -26,4 +29,18 @@ test('files without condition columns lead to one question, and the answer makes
   await expect(question).toHaveCount(0);
   await expect(page.getByRole('region', { name: 'State of the data' })).toContainText('Conditions by procedure.');
   await expect(page.getByRole('region', { name: 'State of the data' })).toContainText(/by procedure [1-9]\d*\s%/);
+
+  await openScreen(page, '/import/');
+  const conditions = page.getByRole('region', { name: 'Conditions' });
+  await expect(conditions).toContainText(
+    /2 conditions count as met by procedure: all sites, from .+ to .+\(declared by AB\)/,
+  );
+  await expect(conditions).toContainText('no row records: contact of the electrodes checked');
+  await expect(conditions.getByRole('button', { name: 'There is no written procedure' })).toHaveCount(0);
+  await conditions.getByRole('button', { name: 'Add conditions' }).click();
+  await expect(conditions.getByLabel('bladder emptied')).toBeChecked();
+  await conditions.getByLabel('All of these').check();
+  await conditions.getByRole('button', { name: 'Keep the change' }).click();
+  await expect(conditions).toContainText(/[3-9] conditions count as met by procedure/);
+  await expect(conditions).not.toContainText('no row records');
 });

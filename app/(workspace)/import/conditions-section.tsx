@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useRef } from 'react';
+import { declareProcedure, denyProcedure } from '../../../lib/cohort/procedure-answers';
 import type { Settings } from '../../../lib/cohort/settings';
 import type { ImportPlan } from '../../../lib/import/plan';
 import { useFormatters, useMessages } from '../../_state/language-provider';
@@ -16,12 +17,19 @@ interface ConditionsSectionProps {
   readonly onSettings: (settings: Settings) => void;
 }
 
+/** Every site that a question or an answer names. */
+const sitesOf = (plan: ImportPlan, { procedures, withoutProcedure }: Settings): readonly string[] => {
+  const named = [...plan.missingConditions, ...procedures, ...withoutProcedure].flatMap(({ site }) => site ?? []);
+  return [...new Set(named)].toSorted();
+};
+
 /** Asked once for each site whose files record no conditions: whether the clinic measures by a written procedure. */
 export const ConditionsSection = ({ plan, settings, busy, onSettings }: ConditionsSectionProps) => {
   const words = useMessages().importScreen.procedure;
   const f = useFormatters();
   const heading = useRef<HTMLHeadingElement>(null);
-  const open = plan.missingConditions.filter(({ columns }) => conditionsOf(columns).length > 0);
+  const missing = plan.missingConditions.filter(({ columns }) => conditionsOf(columns).length > 0);
+  const open = missing.filter(({ declaredBy }) => declaredBy === null);
   const [present] = open;
   const presentKey = present === undefined ? undefined : JSON.stringify([present.site, present.from, present.columns]);
   const before = useRef(presentKey);
@@ -29,7 +37,7 @@ export const ConditionsSection = ({ plan, settings, busy, onSettings }: Conditio
     if (before.current !== undefined && before.current !== presentKey) heading.current?.focus();
     before.current = presentKey;
   }, [presentKey]);
-  const sites = [...new Set(open.flatMap(({ site }) => (site === null ? [] : [site])))];
+  const sites = sitesOf(plan, settings);
   const { procedures, withoutProcedure } = settings;
   if (present === undefined && procedures.length === 0 && withoutProcedure.length === 0) return null;
   const others = new Set(open.map(({ site }) => site)).size - 1;
@@ -57,11 +65,11 @@ export const ConditionsSection = ({ plan, settings, busy, onSettings }: Conditio
             labelledBy="procedure-question"
             offered={conditionsOf(present.columns)}
             sites={sites}
-            initial={{ site: present.site, from: null, to: null, conditions: [] }}
+            initial={{ site: present.site, from: present.from, to: present.to, conditions: [] }}
             busy={busy}
             submit={words.declare}
             onDeclare={(procedure) => {
-              onSettings({ ...settings, procedures: [...procedures, procedure] });
+              onSettings(declareProcedure(settings, procedure));
             }}
             others={
               <button
@@ -69,7 +77,7 @@ export const ConditionsSection = ({ plan, settings, busy, onSettings }: Conditio
                 className="button"
                 disabled={busy}
                 onClick={() => {
-                  onSettings({ ...settings, withoutProcedure: [...withoutProcedure, { site: present.site }] });
+                  onSettings(denyProcedure(settings, present));
                 }}
               >
                 {words.without}
@@ -79,7 +87,7 @@ export const ConditionsSection = ({ plan, settings, busy, onSettings }: Conditio
           {others < 1 ? null : <p className="quiet small">{words.more({ n: others })}</p>}
         </div>
       )}
-      <DeclaredProcedures settings={settings} sites={sites} busy={busy} onSettings={onSettings} />
+      <DeclaredProcedures settings={settings} missing={missing} sites={sites} busy={busy} onSettings={onSettings} />
     </section>
   );
 };

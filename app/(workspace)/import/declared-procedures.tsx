@@ -1,32 +1,41 @@
 'use client';
 
 import { useState } from 'react';
+import { declareProcedure } from '../../../lib/cohort/procedure-answers';
 import type { Procedure, Settings } from '../../../lib/cohort/settings';
 import type { IsoDate } from '../../../lib/core/iso-date';
+import type { MissingConditions } from '../../../lib/import/plan';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import styles from './import-screen.module.css';
-import { PROCEDURE_CONDITIONS } from './procedure-conditions';
+import { conditionsOf, PROCEDURE_CONDITIONS } from './procedure-conditions';
 import { ProcedureForm } from './procedure-form';
 
 interface DeclaredProceduresProps {
   readonly settings: Settings;
+  /** Conditions that the files leave open, and the declaration that leaves them out. */
+  readonly missing: readonly MissingConditions[];
   readonly sites: readonly string[];
   readonly busy: boolean;
   readonly onSettings: (settings: Settings) => void;
 }
 
 /** What was declared, each line to be changed or taken back; and for which sites there is no procedure. */
-export const DeclaredProcedures = ({ settings, sites, busy, onSettings }: DeclaredProceduresProps) => {
+export const DeclaredProcedures = ({ settings, missing, sites, busy, onSettings }: DeclaredProceduresProps) => {
   const words = useMessages().importScreen.procedure;
   const f = useFormatters();
   const [editing, setEditing] = useState<number | undefined>(undefined);
   const { procedures, withoutProcedure } = settings;
+  const date = (day: string | null): string | null => (day === null ? null : f.date(day as IsoDate));
+  const leftOut = (place: number): readonly string[] =>
+    conditionsOf(missing.flatMap(({ declaredBy, columns }) => (declaredBy === place ? columns : []))).map(
+      (id) => words.condition[id] ?? id,
+    );
   const written = (procedure: Procedure): string =>
     words.declared({
       n: procedure.conditions.length,
       site: procedure.site,
-      from: procedure.from === null ? null : f.date(procedure.from as IsoDate),
-      to: procedure.to === null ? null : f.date(procedure.to as IsoDate),
+      from: date(procedure.from),
+      to: date(procedure.to),
       initials: procedure.initials,
     });
   return (
@@ -43,7 +52,7 @@ export const DeclaredProcedures = ({ settings, sites, busy, onSettings }: Declar
               submit={words.keep}
               onDeclare={(next) => {
                 setEditing(undefined);
-                onSettings({ ...settings, procedures: procedures.with(index, next) });
+                onSettings(declareProcedure(settings, next, index));
               }}
               others={
                 <button
@@ -59,7 +68,24 @@ export const DeclaredProcedures = ({ settings, sites, busy, onSettings }: Declar
             />
           ) : (
             <>
-              <bdi>{written(procedure)}</bdi>
+              <div>
+                <bdi>{written(procedure)}</bdi>
+                {leftOut(index).length === 0 ? null : (
+                  <p className="quiet small">
+                    {words.leftOut({ conditions: leftOut(index) })}{' '}
+                    <button
+                      type="button"
+                      className={styles.inText}
+                      disabled={busy}
+                      onClick={() => {
+                        setEditing(index);
+                      }}
+                    >
+                      {words.addLeftOut}
+                    </button>
+                  </p>
+                )}
+              </div>
               <span className={styles.buttons}>
                 <button
                   type="button"
@@ -88,22 +114,26 @@ export const DeclaredProcedures = ({ settings, sites, busy, onSettings }: Declar
           )}
         </li>
       ))}
-      {withoutProcedure.map(({ site }) => (
-        <li key={site ?? ''}>
-          <bdi>{words.withoutAnswered({ site })}</bdi>
-          <button
-            type="button"
-            className="button"
-            disabled={busy}
-            onClick={() => {
-              onSettings({ ...settings, withoutProcedure: withoutProcedure.filter((one) => one.site !== site) });
-            }}
-          >
-            {words.change}
-            <span className="visually-hidden">: {words.withoutAnswered({ site })}</span>
-          </button>
-        </li>
-      ))}
+      {withoutProcedure.map((denied) => {
+        const { site, from, to } = denied;
+        const said = words.withoutAnswered({ site, from: date(from), to: date(to), sites: sites.length > 0 });
+        return (
+          <li key={JSON.stringify(denied)}>
+            <bdi>{said}</bdi>
+            <button
+              type="button"
+              className="button"
+              disabled={busy}
+              onClick={() => {
+                onSettings({ ...settings, withoutProcedure: withoutProcedure.filter((one) => one !== denied) });
+              }}
+            >
+              {words.change}
+              <span className="visually-hidden">: {said}</span>
+            </button>
+          </li>
+        );
+      })}
     </ul>
   );
 };

@@ -1,6 +1,7 @@
 'use client';
 
 import { useId, useState } from 'react';
+import { declareProcedure } from '../../../lib/cohort/procedure-answers';
 import type { Procedure } from '../../../lib/cohort/settings';
 import type { AppError } from '../../../lib/core/app-error';
 import { useMessages } from '../../_state/language-provider';
@@ -15,6 +16,7 @@ export const ProcedureQuestion = () => {
   const words = useMessages().thisWeek.question;
   const importWords = useMessages().importScreen.procedure;
   const { settings, cohort } = useSession();
+  const { sites, firstVisit, asOf } = cohort.summary;
   const { run } = useWorkspace();
   const id = useId();
   const [error, setError] = useState<AppError | undefined>(undefined);
@@ -32,7 +34,7 @@ export const ProcedureQuestion = () => {
     setSaving(false);
   };
   const declare = (procedure: Procedure): void => {
-    void save({ ...settings, procedures: [...settings.procedures, procedure] }, procedure.initials);
+    void save(declareProcedure(settings, procedure), procedure.initials);
   };
   return (
     <section className={`sheet no-print ${styles.question ?? ''}`} aria-labelledby={id}>
@@ -43,8 +45,8 @@ export const ProcedureQuestion = () => {
       <ProcedureForm
         labelledBy={id}
         offered={PROCEDURE_CONDITIONS}
-        sites={cohort.summary.sites}
-        initial={{ site: null, from: null, to: null, conditions: [] }}
+        sites={sites}
+        initial={{ site: null, from: firstVisit, to: asOf, conditions: [] }}
         busy={saving}
         submit={saving ? words.declaring : words.declare}
         onDeclare={declare}
@@ -54,8 +56,8 @@ export const ProcedureQuestion = () => {
             className="button"
             disabled={saving}
             onClick={() => {
-              const sites = cohort.summary.sites.map((site) => ({ site }));
-              void save({ ...settings, withoutProcedure: [{ site: null }, ...sites] }, '');
+              const withoutProcedure = [null, ...sites].map((site) => ({ site, from: null, to: null }));
+              void save({ ...settings, withoutProcedure }, '');
             }}
           >
             {importWords.without}

@@ -34,8 +34,13 @@ export const importConditions = (f: Formatters) => ({
     }.`;
   },
   declaredTitle: 'Declared',
-  withoutAnswered: (p: { site: string | null }) =>
-    `${p.site === null ? 'All files' : p.site}: no written procedure. The conditions stay unknown.`,
+  leftOut: (p: { conditions: readonly string[] }) => `It leaves out, and no row records: ${f.list(p.conditions)}.`,
+  addLeftOut: 'Add conditions',
+  withoutAnswered: (p: { site: string | null; from: string | null; to: string | null; sites: boolean }) => {
+    const where = p.site ?? (p.sites ? 'Visits that name no site' : 'All files');
+    const when = `${p.from === null ? '' : ` from ${p.from}`}${p.to === null ? '' : ` to ${p.to}`}`;
+    return `${where}${when === '' ? '' : `,${when}`}: no written procedure. The conditions stay unknown.`;
+  },
   needsInitials: 'Write your initials, so that it is known who declared it.',
   needsCondition: 'Choose at least one condition.',
   wrongPeriod: 'The last day lies before the first.',
