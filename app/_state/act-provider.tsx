@@ -22,8 +22,8 @@ export interface Said {
 }
 
 interface ActContextValue {
-  /** Changes the clinic in this person's name; asks once whose, where nobody has said so. */
-  readonly act: (action: Act) => Promise<ActEnd>;
+  /** Changes the clinic in this person's name; asks once whose, where nobody has said so and `by` does not either. */
+  readonly act: (action: Act, by?: string) => Promise<ActEnd>;
   readonly said: Said | undefined;
   readonly say: (said: Said | undefined) => void;
 }
@@ -52,12 +52,15 @@ export const ActProvider = ({ children }: { readonly children: ReactNode }) => {
   }, [initials]);
 
   const act = useCallback(
-    async (action: Act): Promise<ActEnd> => {
+    async (action: Act, by = ''): Promise<ActEnd> => {
       say(undefined);
-      if (initials === '' && !asked.current) {
-        const answer = await new Promise<InitialsAnswer>((resolve) => {
-          setAsking(() => resolve);
-        });
+      if (initials === '' && (by !== '' || !asked.current)) {
+        const answer =
+          by === ''
+            ? await new Promise<InitialsAnswer>((resolve) => {
+                setAsking(() => resolve);
+              })
+            : { kind: 'sign' as const, initials: by };
         setAsking(undefined);
         if (answer.kind === 'cancel') return { kind: 'left' };
         asked.current = true;

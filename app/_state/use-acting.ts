@@ -18,8 +18,8 @@ export interface Acting {
   readonly busy: boolean;
   readonly error: AppError | undefined;
   readonly done: string | undefined;
-  /** Changes the clinic; whether it was done. `said` stands below the button afterwards. */
-  readonly start: (action: Act, said?: string) => Promise<boolean>;
+  /** Changes the clinic; whether it was done. `said` stands below the button afterwards; `by`: initials just given. */
+  readonly start: (action: Act, said?: string, by?: string) => Promise<boolean>;
   /** As `start`, for what takes a while: it says how far it is, and `cancel` stops it. */
   readonly startLong: (action: LongAct, said?: string) => Promise<boolean>;
   /** How far a long change is; null before its first word. */
@@ -49,9 +49,9 @@ export const useActing = (): Acting => {
   }, []);
 
   const start = useCallback(
-    async (action: Act, said?: string): Promise<boolean> => {
+    async (action: Act, said?: string, by?: string): Promise<boolean> => {
       begin();
-      const end = await act(action);
+      const end = await act(action, by);
       setBusy(false);
       if (end.kind === 'failed') setError(end.error);
       if (end.kind === 'done') setDone(said);

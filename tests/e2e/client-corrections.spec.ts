@@ -1,4 +1,5 @@
 import { test } from '@playwright/test';
+import { downloadBy } from './support/download-by';
 import { chooseFiles, commitPlan, countOf, giveFiles } from './support/import-steps';
 import { openClient } from './support/open-client';
 import { expect, openScreen } from './support/open-screen';
@@ -28,10 +29,7 @@ test('a reading is corrected on the client’s page, said everywhere, and taken 
     '12 Dec 2025, weight: 71.2 instead of 78.5.',
   );
   await expect(page.getByText(/version [0-9a-f]+ · 1 value was corrected by the clinic$/)).toBeVisible();
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    readings.getByRole('button', { name: 'Save table as CSV' }).click(),
-  ]);
+  const download = await downloadBy(page, () => readings.getByRole('button', { name: 'Save table as CSV' }).click());
   expect(download.suggestedFilename()).toMatch(/^driftline-client-readings-[0-9a-f]+-with-corrections\.csv$/);
   await page.getByRole('button', { name: /^Undo: Reading corrected/ }).click();
   await expect(heading).toContainText('Fat-free mass is down 3.6 kg');

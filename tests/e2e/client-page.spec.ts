@@ -1,3 +1,4 @@
+import { downloadBy } from './support/download-by';
 import { test } from './support/open-clinic';
 import { openClient } from './support/open-client';
 import { expect, openScreen } from './support/open-screen';
@@ -21,10 +22,9 @@ test('arrow keys move along the points of the figure, whose words and table stan
 test('a figure leaves as a light SVG file without keys or the client’s id', async ({ page }) => {
   await openScreen(page, '/clients/');
   await openClient(page, 'OM-0023');
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
+  const download = await downloadBy(page, () =>
     page.getByRole('figure', { name: 'Values over time' }).getByRole('button', { name: 'Save figure as SVG' }).click(),
-  ]);
+  );
   expect(download.suggestedFilename()).toMatch(/^driftline-client-over-time-[0-9a-f]+\.svg$/);
   const stream = await download.createReadStream();
   const chunks: Buffer[] = [];

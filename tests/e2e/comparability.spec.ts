@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { test, type Page } from '@playwright/test';
+import { downloadBy } from './support/download-by';
 import { expect, openScreen, shareOpenedPage } from './support/open-screen';
 import { section, signAs } from './support/settings-steps';
 
@@ -43,10 +44,9 @@ test('rules are read in words, edited, kept, undone and taken along as a file; t
   await expect.poll(() => takingPart(page, STRICT)).toBeGreaterThan(before);
 
   await openScreen(page, '/settings/');
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
+  const file = await downloadBy(page, () =>
     section(page, 'Rules, settings file').getByRole('button', { name: 'Save the settings as JSON' }).click(),
-  ]);
+  );
   const text = await readFile(await file.path(), 'utf8');
   const saved = JSON.parse(text) as Record<string, unknown>;
   expect(saved['rules']).toEqual([{ id: 'fasting', grade: 'note', limit: 2.5 }]);

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { test } from '@playwright/test';
+import { downloadBy } from './support/download-by';
 import { expect, openScreen } from './support/open-screen';
 
 test.describe.configure({ timeout: 180_000 });
@@ -22,13 +23,12 @@ test('units follow the person, files keep SI', async ({ page }) => {
   await page.getByText('Display', { exact: true }).click();
   await page.getByLabel('Mass', { exact: true }).selectOption('lb');
   await expect(page.getByRole('heading', { level: 1 })).toContainText('down 7.9 lb');
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
+  const download = await downloadBy(page, () =>
     page
       .getByRole('region', { name: 'Every comparison of fat-free mass' })
       .getByRole('button', { name: 'Save table as CSV' })
       .click(),
-  ]);
+  );
   const text = readFileSync(await download.path(), 'utf8');
   expect(text).toContain('Change [kg]');
   expect(text).toContain(',-3.5');

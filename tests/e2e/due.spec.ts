@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { downloadBy } from './support/download-by';
 import { test } from './support/open-clinic';
 import { expect, openScreen } from './support/open-screen';
 
@@ -18,10 +19,7 @@ test('Invite and Not seen since are lists of their own; names leave only after a
   await invite.getByRole('button', { name: /letter system/ }).click();
   const dialog = page.getByRole('dialog', { name: 'Names leave this app' });
   await expect(dialog).toContainText(/holds \d+ clients with id, name/);
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
-    dialog.getByRole('button', { name: 'Save the file with names' }).click(),
-  ]);
+  const file = await downloadBy(page, () => dialog.getByRole('button', { name: 'Save the file with names' }).click());
   expect(file.suggestedFilename()).toMatch(/^driftline-invitations-[0-9a-f]{6}\.csv$/);
   const lines = readFileSync(await file.path(), 'utf8')
     .trim()

@@ -21,7 +21,7 @@ const SECOND = { name: 'second.csv', content: visitExport({ clients: 20 }) };
 const clinicFiles = (page: Page) => page.getByRole('grid', { name: 'Files of this clinic' });
 
 const goOnWithout = async (page: Page): Promise<void> => {
-  const dialog = page.getByRole('dialog', { name: 'Who is making this change?' });
+  const dialog = page.getByRole('dialog', { name: 'Who is doing this?' });
   await dialog.getByRole('button', { name: 'Go on without' }).click();
 };
 

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { test } from '@playwright/test';
 import { strToU8, zipSync } from 'fflate';
 import writeExcelFile from 'write-excel-file/node';
+import { downloadBy } from './support/download-by';
 import { foreignVisits, germanExport, wideExport } from './support/foreign-exports';
 import {
   answerColumn,
@@ -56,10 +57,7 @@ test('a German export is read after two answers, remembered, and its mapping tra
   await page.keyboard.press('ArrowUp');
   await expect(page.getByLabel('Unit of weight', { exact: true })).toHaveValue('kg');
 
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save this mapping' }).click(),
-  ]);
+  const download = await downloadBy(page, () => page.getByRole('button', { name: 'Save this mapping' }).click());
   const saved = readFileSync(await download.path(), 'utf8');
   expect(JSON.parse(saved)).toMatchObject({ version: 1, role: 'visits' });
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { test } from '@playwright/test';
 import Papa from 'papaparse';
+import { downloadBy } from './support/download-by';
 import { compositionExport, foreignVisits } from './support/foreign-exports';
 import { chooseFiles, commitPlan, countOf, expectStep, giveFiles } from './support/import-steps';
 import { expect, shareOpenedPage } from './support/open-screen';
@@ -44,10 +45,7 @@ test('people and readings are asked about one at a time; the corrected report co
 
   const refused = await countOf(page, 'not accepted');
   expect(refused).toBe(`1 of ${ROWS + extra.length}`);
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save the report as CSV' }).click(),
-  ]);
+  const download = await downloadBy(page, () => page.getByRole('button', { name: 'Save the report as CSV' }).click());
   const report = readFileSync(await download.path(), 'utf8').replace(/^\uFEFF/, '');
   const parsed = Papa.parse<Record<string, string>>(report, { header: true, skipEmptyLines: true });
   expect(parsed.data.some((row) => row['client_id'] === 'TC-005' && row['weight_kg'] === '0')).toBe(true);

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { test, type Locator, type Page } from '@playwright/test';
+import { downloadBy } from './support/download-by';
 import { compositionExport } from './support/foreign-exports';
 import { chooseFiles, commitPlan, expectStep } from './support/import-steps';
 import { test as onDemo } from './support/open-clinic';
@@ -134,10 +135,9 @@ test('an equation from memory has to be switched on before it can be chosen; wha
   await expect(choice).toHaveValue('asm-sergi-2015');
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Repeatability' }).click();
   await expect(page.getByRole('row').filter({ hasText: marked })).toBeVisible();
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
+  const download = await downloadBy(page, () =>
     page.getByRole('button', { name: 'Save table as CSV' }).first().click(),
-  ]);
+  );
   expect(readFileSync(await download.path(), 'utf8')).toContain(marked);
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect(page.getByText('Undone: Settings changed.')).toBeVisible();
@@ -168,10 +168,7 @@ test('a clinic enters an equation of its own, is told what is missing, computes 
   await own.getByRole('button', { name: 'Save as version 1' }).click();
   await signAs(page, 'MR');
   await expect(own.getByRole('link', { name: 'Oremoor 2024' })).toBeVisible();
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    own.getByRole('button', { name: 'Save Oremoor 2024 as JSON' }).click(),
-  ]);
+  const download = await downloadBy(page, () => own.getByRole('button', { name: 'Save Oremoor 2024 as JSON' }).click());
   expect(JSON.parse(readFileSync(await download.path(), 'utf8'))).toMatchObject({
     id: 'own-oremoor-2024',
     version: 1,
@@ -216,10 +213,7 @@ onDemo(
     await expect(report).toContainText('Kyle 2001');
     await expect(report.getByRole('heading', { name: 'References' })).toBeVisible();
     const save = async (name: string): Promise<string> => {
-      const [download] = await Promise.all([
-        page.waitForEvent('download'),
-        report.getByRole('button', { name }).click(),
-      ]);
+      const download = await downloadBy(page, () => report.getByRole('button', { name }).click());
       return readFileSync(await download.path(), 'utf8');
     };
     expect(await save('Save references as BibTeX')).toMatch(/@article\{[^,]+,/);

@@ -1,4 +1,5 @@
 import { test } from '@playwright/test';
+import { downloadBy } from './support/download-by';
 import { expect, openScreen } from './support/open-screen';
 import { openSettings, section, signAs } from './support/settings-steps';
 
@@ -77,14 +78,12 @@ test('the log prints alone, and every saved table is listed with its hash', asyn
   await expect(page).toHaveTitle('printed log');
   await page.emulateMedia({ media: 'screen' });
   const log = section(page, 'Log');
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    log.getByRole('button', { name: 'Save table as CSV' }).click(),
-  ]);
+  const download = await downloadBy(page, () => log.getByRole('button', { name: 'Save table as CSV' }).click());
   const listed = section(page, 'Exports').getByRole('row').nth(1);
   await expect(listed).toContainText(download.suggestedFilename());
   await expect(listed).toContainText(/[0-9a-f]{12}/);
-  await expect(log.getByRole('row').nth(1)).toContainText('File exported');
+  await expect(listed).toContainText('unsigned');
+  await expect(log.getByRole('row').nth(1)).toContainText(/File exported.*unsigned/);
 });
 
 test('retention names its date, and a date that has passed stands on the first screen', async ({ page }) => {

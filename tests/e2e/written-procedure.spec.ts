@@ -22,6 +22,8 @@ test('files without condition columns lead to one question, and the answer makes
     await question.getByLabel(condition).check();
   }
   for (const end of [/^From/, /^Until/]) await expect(question.getByLabel(end)).toHaveValue(/^\d{4}-\d{2}-\d{2}$/);
+  await question.getByRole('button', { name: 'There is no written procedure' }).click();
+  await page.getByRole('dialog', { name: 'Who is doing this?' }).getByRole('button', { name: 'Do nothing' }).click();
   await declare.click();
   await expect(question.getByRole('alert')).toHaveText('Write your initials, so that it is known who declared it.');
   await question.getByLabel('Your initials').fill('AB');

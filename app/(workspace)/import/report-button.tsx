@@ -23,7 +23,7 @@ export const ReportButton = ({ plan, listed }: ReportButtonProps) => {
   const save = async (): Promise<void> => {
     const made = await ask(async (workspace) => ok(await workspace.reportOf(plan)));
     if (made === undefined) return;
-    if (listed) saveMade('report', made, plan.findingCount);
+    if (listed) await saveMade('report', made, plan.findingCount);
     else saveBlob(made);
   };
   return (

@@ -13,7 +13,7 @@ export const useSaveMapping = (): ((mapping: Mapping, listed: boolean) => void) 
     (mapping, listed) => {
       const file = mappingFile(mapping);
       if (!listed) saveFile(file);
-      else saveMade('mapping', { name: file.name, blob: new Blob([file.text], { type: file.mediaType }) }, 0);
+      else void saveMade('mapping', { name: file.name, blob: new Blob([file.text], { type: file.mediaType }) }, 0);
     },
     [saveMade],
   );

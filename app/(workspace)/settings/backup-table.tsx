@@ -35,7 +35,7 @@ export const BackupTable = () => {
         cell: (row) => messages.settings.size({ bytes: row.bytes }),
       },
       { id: 'hash', title: words.hash, value: (row) => row.sha256.slice(0, HASH_SHOWN) },
-      { id: 'initials', title: words.initials, value: (row) => row.initials },
+      { id: 'initials', title: words.initials, value: (row) => row.initials || messages.settingsLog.unsigned },
     ],
     [words, instant, messages],
   );

@@ -19,10 +19,9 @@ export const ComparabilitySection = () => {
   const { settings } = useSession();
   const acting = useActing();
   const { saveMade } = useSaveFile();
-  const save = (): void => {
+  const save = async (): Promise<void> => {
     const blob = new Blob([settingsFile(settings)], { type: 'application/json' });
-    saveMade('settings', { name: 'settings.json', blob }, 0);
-    acting.say(words.file.saved);
+    if (await saveMade('settings', { name: 'settings.json', blob }, 0)) acting.say(words.file.saved);
   };
   const load = async (file: File | undefined): Promise<void> => {
     if (file === undefined) return;
@@ -45,7 +44,7 @@ export const ComparabilitySection = () => {
       </p>
       <div className={`${styles.panel ?? ''} no-print`}>
         <h3>{words.file.title}</h3>
-        <button type="button" className="button" onClick={save}>
+        <button type="button" className="button" onClick={() => void save()}>
           {words.file.save}
         </button>
         <WritingPart>

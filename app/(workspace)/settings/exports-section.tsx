@@ -17,7 +17,8 @@ const HASH_SHOWN = 12;
 
 /** The files that left the clinic through this app. */
 export const ExportsSection = () => {
-  const words = useMessages().settings.exports;
+  const { settings, settingsLog } = useMessages();
+  const words = settings.exports;
   const instant = useInstantWords();
   const { exports, cohort } = useSession();
   const acting = useActing();
@@ -34,17 +35,15 @@ export const ExportsSection = () => {
       { id: 'name', title: words.file, value: (row) => row.name, width: 'wide' },
       { id: 'rows', title: words.rows, kind: 'number', value: (row) => row.rows },
       { id: 'hash', title: words.hash, value: (row) => row.sha256.slice(0, HASH_SHOWN) },
-      { id: 'initials', title: words.initials, value: (row) => row.initials },
+      { id: 'initials', title: words.initials, value: (row) => row.initials || settingsLog.unsigned },
     ],
-    [words, instant],
+    [words, settingsLog, instant],
   );
   const saveAll = (): void =>
     void acting
       .ask(async (workspace) => ok(await workspace.exportRows()))
-      .then((made) => {
-        if (made === undefined) return;
-        saveMade('rows', made, cohort.summary.readings);
-        acting.say(words.saved);
+      .then(async (made) => {
+        if (made !== undefined && (await saveMade('rows', made, cohort.summary.readings))) acting.say(words.saved);
       });
   return (
     <SettingsSection id="exports" lead={words.lead}>

@@ -29,7 +29,7 @@ export const LogSection = () => {
       },
       { id: 'what', title: words.what, value: (row) => words.done[row.code] },
       { id: 'details', title: words.details, value: details, width: 'wide' },
-      { id: 'initials', title: words.initials, value: (row) => row.initials, width: 'narrow' },
+      { id: 'initials', title: words.initials, value: (row) => row.initials || words.unsigned, width: 'narrow' },
     ],
     [words, instant, details],
   );

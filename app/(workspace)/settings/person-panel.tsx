@@ -35,10 +35,9 @@ export const PersonPanel = () => {
   const save = (person: FoundPerson): void =>
     void acting
       .ask((workspace) => workspace.everythingAbout(person.client))
-      .then((made) => {
-        if (made === undefined) return;
-        saveMade('person', made, person.rows.length);
-        acting.say(words.everything.saved);
+      .then(async (made) => {
+        if (made !== undefined && (await saveMade('person', made, person.rows.length)))
+          acting.say(words.everything.saved);
       });
   return (
     <div className={`${styles.panel ?? ''} no-print`}>

@@ -1,11 +1,11 @@
 'use client';
 
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import { declareProcedure } from '../../../lib/cohort/procedure-answers';
 import type { Procedure } from '../../../lib/cohort/settings';
-import type { AppError } from '../../../lib/core/app-error';
 import { useMessages } from '../../_state/language-provider';
-import { useSession, useWorkspace } from '../../_state/workspace-provider';
+import { useActing } from '../../_state/use-acting';
+import { useSession } from '../../_state/workspace-provider';
 import { Failing } from '../../_ui/states';
 import { PROCEDURE_CONDITIONS } from '../import/procedure-conditions';
 import { ProcedureForm } from '../import/procedure-form';
@@ -17,24 +17,14 @@ export const ProcedureQuestion = () => {
   const importWords = useMessages().importScreen.procedure;
   const { settings, cohort } = useSession();
   const { sites, firstVisit, asOf } = cohort.summary;
-  const { run } = useWorkspace();
+  const { busy, error, start } = useActing();
   const id = useId();
-  const [error, setError] = useState<AppError | undefined>(undefined);
-  const [saving, setSaving] = useState(false);
   if (settings.withoutProcedure.length > 0) return null;
 
-  const save = async (next: typeof settings, initials: string): Promise<void> => {
-    setSaving(true);
-    setError(undefined);
-    const wrong = await run((workspace) => {
-      if (initials !== '') workspace.setInitials(initials);
-      return workspace.saveSettings(next);
-    });
-    setError(wrong);
-    setSaving(false);
-  };
+  const save = (next: typeof settings, initials?: string): void =>
+    void start((workspace) => workspace.saveSettings(next), undefined, initials);
   const declare = (procedure: Procedure): void => {
-    void save(declareProcedure(settings, procedure), procedure.initials);
+    save(declareProcedure(settings, procedure), procedure.initials);
   };
   return (
     <section className={`sheet no-print ${styles.question ?? ''}`} aria-labelledby={id}>
@@ -47,17 +37,17 @@ export const ProcedureQuestion = () => {
         offered={PROCEDURE_CONDITIONS}
         sites={sites}
         initial={{ site: null, from: firstVisit, to: asOf, conditions: [] }}
-        busy={saving}
-        submit={saving ? words.declaring : words.declare}
+        busy={busy}
+        submit={busy ? words.declaring : words.declare}
         onDeclare={declare}
         others={
           <button
             type="button"
             className="button"
-            disabled={saving}
+            disabled={busy}
             onClick={() => {
               const withoutProcedure = [null, ...sites].map((site) => ({ site, from: null, to: null }));
-              void save({ ...settings, withoutProcedure }, '');
+              save({ ...settings, withoutProcedure });
             }}
           >
             {importWords.without}

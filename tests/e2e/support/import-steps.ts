@@ -54,7 +54,7 @@ export const countOf = async (page: Page, name: string): Promise<string> => {
 
 /** Signs the first change of a browser profile without initials; nothing where it was signed before. */
 export const signIfAsked = async (page: Page): Promise<void> => {
-  const dialog = page.getByRole('dialog', { name: 'Who is making this change?' });
+  const dialog = page.getByRole('dialog', { name: 'Who is doing this?' });
   const done = page.getByRole('link', { name: 'See this week' });
   await expect(dialog.or(done)).toBeVisible();
   if (await dialog.isVisible()) await dialog.getByRole('button', { name: 'Go on without' }).click();

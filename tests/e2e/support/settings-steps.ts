@@ -14,7 +14,7 @@ export const openSettings = async (page: Page): Promise<void> => {
 
 /** Answers the question for initials, which comes before the first change. */
 export const signAs = async (page: Page, initials: string): Promise<void> => {
-  const dialog = page.getByRole('dialog', { name: 'Who is making this change?' });
+  const dialog = page.getByRole('dialog', { name: 'Who is doing this?' });
   await dialog.getByLabel('Your initials').fill(initials);
   await dialog.getByRole('button', { name: 'Sign and go on' }).click();
   await expect(dialog).toHaveCount(0);

@@ -40,6 +40,7 @@ export const settingsLog = (f: Formatters) => ({
   what: 'What',
   details: 'Details',
   initials: 'Initials',
+  unsigned: 'unsigned',
   print: 'Print the log',
   done,
   detail: {

@@ -64,13 +64,13 @@ export const settings = (f: Formatters) => ({
     hint: 'Kept on this machine for this browser. Up to six letters.',
     save: 'Keep',
     saved: (p: { initials: string }) => `Changes are now signed ${p.initials}.`,
-    none: 'No initials yet: changes are kept without.',
-    askTitle: 'Who is making this change?',
+    none: 'No initials yet: changes are kept unsigned.',
+    askTitle: 'Who is doing this?',
     askLead:
-      'Your initials stand beside it in the log. They are kept on this machine and asked once; Settings changes them.',
+      'Your initials stand beside it in the log, and beside a file in the list of exports. They are kept on this machine and asked once; Settings changes them.',
     askSave: 'Sign and go on',
     askSkip: 'Go on without',
-    askCancel: 'Do not change anything',
+    askCancel: 'Do nothing',
   },
   words: {
     lead: 'The first two belong to this clinic and change what everyone reads; the others belong to you on this machine.',
