@@ -47,6 +47,7 @@ export const backupActs = (bench: Workbench): Pick<Workspace, 'backUp' | 'isSeal
       sha256: await sha256OfBlob(blob, step.signal),
       sealed: passphrase !== null,
       bytes: blob.size,
+      rows: bench.here()?.built?.plan.accepted ?? null,
     };
     const { body } = kept.value;
     const session = await bench.enact(kept.value, logged({ ...body, backups: [...body.backups, backup] }, entry));

@@ -137,6 +137,8 @@ const backupSchema = z.strictObject({
   sha256,
   sealed: z.boolean(),
   bytes: z.number(),
+  /** Rows of the clinic that counted then; null where they could not be shown, or were not noted. */
+  rows: z.number().nullable().default(null),
 });
 
 /** A person who was erased, as a keyed hash: a later import leaves the rows out and says so. */

@@ -1,9 +1,10 @@
 import { workspaceErrors as errors } from '../core/messages/en/workspace-errors';
 import type { LongStep } from '../core/progress';
 import { err, ok } from '../core/result';
+import { sha256OfBlob } from '../storage/sha256-of-blob';
 import { packClinic, readClinicFile, type ClinicFile } from './clinic-file';
 import type { KeptClinic } from './clinic-keeper';
-import type { ClinicBody } from './clinic-state';
+import type { ClinicBody, LogEntry } from './clinic-state';
 import { conflictWords } from './conflict-words';
 import { tombstoneUnion } from './erased-people';
 import { changed, logged } from './history';
@@ -29,15 +30,20 @@ export const sharedActs = (bench: Workbench): Pick<Workspace, 'saveShared' | 'pr
     const kept = await bench.writable();
     if (!kept.ok) return kept;
     const { body } = kept.value;
-    const entry = bench.sign('shared-saved');
-    const { initials, at } = entry;
+    const rows = bench.here()?.built?.plan.accepted ?? 0;
+    const { initials, at } = bench.sign('shared-saved');
     const sealing = { passphrase, ...(parts.workFactor === undefined ? {} : { workFactor: parts.workFactor }) };
     const versions = versionsUnion(body.shared?.versions ?? [], [parts.randomId()]);
     const about = { kind: 'workspace', writer: initials, at, versions } as const;
     const made = await packClinic(keeper, kept.value, about, sealing, step);
     if (!made.ok) return made;
-    const shared = { name: body.shared?.name ?? made.value.name, at, lastWriter: initials, base: body.state, versions };
-    const session = await bench.enact(kept.value, logged({ ...body, shared }, entry));
+    const { blob } = made.value;
+    const name = body.shared?.name ?? made.value.name;
+    const shared = { name, at, lastWriter: initials, base: body.state, versions };
+    const noted = { at, initials, what: 'workspace', name, rows, sha256: await sha256OfBlob(blob, step.signal) };
+    const next = { ...body, shared, exports: [...body.exports, noted] };
+    const entry: LogEntry = { at, initials, code: 'shared-saved', details: { files: name, rows } };
+    const session = await bench.enact(kept.value, logged(next, entry));
     return session.ok ? ok({ made: made.value, session: session.value }) : session;
   };
 

@@ -43,7 +43,9 @@ test('a backup is listed, sealed where a passphrase was given, and counts the ch
     initials: 'AB',
     sealed: true,
     bytes: made.blob.size,
+    rows: first.plan.accepted,
   });
+  expect(first.plan.accepted).toBe(3);
   expect(first.keeping.changesSinceBackup).toBe(0);
   expect(value(await workspace.writeNote('a', 'after it')).keeping.changesSinceBackup).toBe(1);
 });

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openNodeEngine } from '../../lib/engine/node';
 import type { Engine } from '../../lib/engine/types';
+import { sha256OfBlob } from '../../lib/storage/sha256-of-blob';
 import type { MadeBlob, Workspace } from '../../lib/workspace/workspace';
 import { reading } from '../cohort/small-clinic';
 import {
@@ -46,6 +47,22 @@ const merge = (workspace: Workspace, made: MadeBlob, choices: Readonly<Record<st
 test('a workspace file of the state in common brings nothing', async () => {
   const preview = value(await here.previewMerge(shared.blob, null));
   expect(preview).toMatchObject({ lastWriter: 'AB', incoming: {}, outgoing: {}, conflicts: [] });
+});
+
+test('every saved workspace file is listed with its rows, hash and initials', async () => {
+  const { exports, log, plan } = value(await here.open());
+  const [noted] = exports;
+  expect([exports.length, noted]).toEqual([
+    1,
+    {
+      at: log.at(-1)?.at,
+      initials: 'AB',
+      what: 'workspace',
+      name: shared.name,
+      rows: plan.accepted,
+      sha256: await sha256OfBlob(shared.blob),
+    },
+  ]);
 });
 
 test('imports, notes and settings of two computers come together, the last writer is named, and undo takes it back', async () => {

@@ -34,6 +34,7 @@ export const BackupTable = () => {
         value: (row) => row.bytes,
         cell: (row) => messages.settings.size({ bytes: row.bytes }),
       },
+      { id: 'rows', title: words.rows, kind: 'number', value: (row) => row.rows },
       { id: 'hash', title: words.hash, value: (row) => row.sha256.slice(0, HASH_SHOWN) },
       { id: 'initials', title: words.initials, value: (row) => row.initials || messages.settingsLog.unsigned },
     ],

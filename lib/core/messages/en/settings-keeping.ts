@@ -49,6 +49,7 @@ export const settingsKeeping = (f: Formatters) => ({
     yes: 'yes',
     no: 'no',
     bytes: 'Size',
+    rows: 'Rows',
     hash: 'SHA-256, first 12',
     initials: 'Initials',
   },

@@ -108,6 +108,7 @@ export const settings = (f: Formatters) => ({
       references: 'references of the methods',
       invitations: 'invitations, with names',
       settings: 'the settings',
+      workspace: 'the whole clinic, for a shared folder',
     } as Readonly<Record<string, string>>,
     all: 'Save all rows as CSV',
     allNote: 'All accepted rows in this app’s columns with the columns it does not know, corrections marked.',
