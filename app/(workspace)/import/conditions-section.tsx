@@ -14,7 +14,8 @@ interface ConditionsSectionProps {
   readonly plan: ImportPlan;
   readonly settings: Settings;
   readonly busy: boolean;
-  readonly onSettings: (settings: Settings) => void;
+  /** `by`: initials that were given with the answer. */
+  readonly onSettings: (settings: Settings, by?: string) => void;
 }
 
 /** Every site that a question or an answer names. */
@@ -69,7 +70,7 @@ export const ConditionsSection = ({ plan, settings, busy, onSettings }: Conditio
             busy={busy}
             submit={words.declare}
             onDeclare={(procedure) => {
-              onSettings(declareProcedure(settings, procedure));
+              onSettings(declareProcedure(settings, procedure), procedure.initials);
             }}
             others={
               <button

@@ -16,7 +16,8 @@ interface DeclaredProceduresProps {
   readonly missing: readonly MissingConditions[];
   readonly sites: readonly string[];
   readonly busy: boolean;
-  readonly onSettings: (settings: Settings) => void;
+  /** `by`: initials that were given with the answer. */
+  readonly onSettings: (settings: Settings, by?: string) => void;
 }
 
 /** What was declared, each line to be changed or taken back; and for which sites there is no procedure. */
@@ -52,7 +53,7 @@ export const DeclaredProcedures = ({ settings, missing, sites, busy, onSettings 
               submit={words.keep}
               onDeclare={(next) => {
                 setEditing(undefined);
-                onSettings(declareProcedure(settings, next, index));
+                onSettings(declareProcedure(settings, next, index), next.initials);
               }}
               others={
                 <button

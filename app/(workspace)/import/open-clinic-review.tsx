@@ -14,9 +14,9 @@ export const OpenClinicReview = () => {
   const session = useSession();
   const { busy, error, start } = useActing();
   const [saving, setSaving] = useState<Settings | undefined>(undefined);
-  const save = async (settings: Settings): Promise<void> => {
+  const save = async (settings: Settings, by?: string): Promise<void> => {
     setSaving(settings);
-    await start((workspace) => workspace.saveSettings(settings));
+    await start((workspace) => workspace.saveSettings(settings), undefined, by);
     setSaving(undefined);
   };
   return (
@@ -30,7 +30,7 @@ export const OpenClinicReview = () => {
         updating={busy}
         ofOpenClinic
         asksError={session.clinic.kind === 'own'}
-        onSettings={(settings) => void save(settings)}
+        onSettings={(settings, by) => void save(settings, by)}
       />
     </>
   );

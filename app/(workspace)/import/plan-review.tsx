@@ -21,7 +21,8 @@ interface PlanReviewProps {
   readonly ofOpenClinic: boolean;
   /** Whether it is asked by which error changes are judged. */
   readonly asksError: boolean;
-  readonly onSettings: (settings: Settings) => void;
+  /** `by`: initials that were given with the answer. */
+  readonly onSettings: (settings: Settings, by?: string) => void;
 }
 
 /** A plan as a person reads it: counts, questions, files, rows. */
