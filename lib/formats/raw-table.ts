@@ -17,6 +17,8 @@ export type RawFormat = 'CSV' | 'XLSX' | 'Parquet' | 'XPORT' | 'FHIR' | 'rows';
 /** What happens while a table is read. */
 export interface ReadOptions {
   readonly signal?: AbortSignal | undefined;
+  /** Bytes of what has to be held whole; default: what the reader can hold. */
+  readonly limitBytes?: number | undefined;
   /** Bytes of the file that were read so far; called often. */
   readonly onBytes?: ((bytes: number) => void) | undefined;
 }
@@ -38,6 +40,17 @@ export interface RawTable {
    * AbortError when the signal fires, with a `DamagedFile` where the bytes end or break in the middle.
    */
   rows(options?: ReadOptions): AsyncIterable<readonly RawRow[]>;
+}
+
+/** A file, or a part of it, has to be held whole and is larger than what is held. */
+export class TooLargeFile extends Error {
+  override readonly name = 'TooLargeFile';
+  constructor(
+    readonly what: 'json' | 'workbook',
+    readonly limitBytes: number,
+  ) {
+    super(`the ${what} is larger than ${String(limitBytes)} bytes`);
+  }
 }
 
 /** The bytes of a file are not what its beginning promised. */

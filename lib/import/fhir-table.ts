@@ -89,7 +89,7 @@ const gather = async (name: string, blob: Blob, options: ReadOptions): Promise<R
       }
       if (resource['resourceType'] !== 'Observation') continue;
       seen += 1;
-      if (seen > MOST_OBSERVATIONS) return err(fileErrors.too_large(name, 1));
+      if (seen > MOST_OBSERVATIONS) return err(fileErrors.too_many_observations(name, MOST_OBSERVATIONS));
       const observation = observationOf(resource);
       if (WITHDRAWN.includes(observation.status)) {
         withdrawn += 1;
@@ -181,7 +181,7 @@ export const fhirTable = async (
   blob: Blob,
   options: ReadOptions = {},
 ): Promise<Result<RawTable, AppError>> => {
-  const gathered = await gather(name, blob, { signal: options.signal });
+  const gathered = await gather(name, blob, { signal: options.signal, limitBytes: options.limitBytes });
   if (!gathered.ok) return gathered;
   return ok({
     name: '',

@@ -31,6 +31,12 @@ export const fileErrors = {
   fhir_nothing: (name: string) => make('fhir_nothing', words.fhirNothing(name), words.fhirNothingRemedy),
   too_large: (name: string, gigabytes: number) =>
     make('too_large', words.tooLarge(name, gigabytes), words.tooLargeRemedy),
+  too_large_whole: (name: string, what: 'json' | 'workbook', limitBytes: number) =>
+    what === 'json'
+      ? make('too_large', words.tooLargeJson(name, limitBytes), words.tooLargeJsonRemedy)
+      : make('too_large', words.tooLargeWorkbook(name, limitBytes), words.tooLargeWorkbookRemedy),
+  too_many_observations: (name: string, limit: number) =>
+    make('too_large', words.tooManyObservations(name, limit), words.tooManyObservationsRemedy),
   too_tight: (name: string) => make('too_tight', words.tooTight(name), words.tooTightRemedy),
   too_wide: (name: string, columns: number, limit: number) =>
     make('too_wide', words.tooWide(name, columns, limit), words.tooWideRemedy),

@@ -1,7 +1,7 @@
 import type { AppError } from '../core/app-error';
 import { err, ok, type Result } from '../core/result';
 import { blobBytes } from '../formats/blob-chunks';
-import { DamagedFile, type RawTable, type ReadOptions } from '../formats/raw-table';
+import { DamagedFile, TooLargeFile, type RawTable, type ReadOptions } from '../formats/raw-table';
 import { SNIFFED, sniff } from '../formats/sniff';
 import { workbookPath } from '../formats/xlsx/read-workbook';
 import { xlsxTables } from '../formats/xlsx/xlsx-tables';
@@ -85,6 +85,7 @@ export const openTables = async (
     const isArchive = sniff(await blobBytes(blob, 0, SNIFFED)) === 'zip';
     return await (isArchive ? openArchive(file, options) : openSingle(file, options));
   } catch (error) {
+    if (error instanceof TooLargeFile) return err(fileErrors.too_large_whole(name, error.what, error.limitBytes));
     if (error instanceof DamagedFile) return err(fileErrors.damaged(name));
     throw error;
   }

@@ -15,8 +15,8 @@ const opened = async (content: Content, name = 'visits.csv'): Promise<readonly R
   return result.value;
 };
 
-const refused = async (content: Content, name = 'visits.csv') => {
-  const result = await openTables(name, new Blob([content]));
+const refused = async (content: Content, name = 'visits.csv', limitBytes?: number) => {
+  const result = await openTables(name, new Blob([content]), { limitBytes });
   if (result.ok) throw new Error('it was opened');
   return result.error;
 };
@@ -73,6 +73,30 @@ describe('a file is opened by what it holds, not by its name', () => {
       ['[id]', '[w]'],
       ['A', '70'],
     ]);
+  });
+});
+
+describe('what has to be held whole', () => {
+  const bundle = (indent: number): string =>
+    JSON.stringify({ resourceType: 'Bundle', entry: [{ resource: JSON.parse(OBSERVATION) as object }] }, null, indent);
+
+  test.each([
+    ['a Bundle in one line', bundle(0), /one JSON text of more than 1 MB/, /^Save it as NDJSON/],
+    ['a Bundle over many lines', bundle(2), /one JSON text of more than 1 MB/, /^Save it as NDJSON/],
+    ['a workbook', WORKBOOK, /part of the workbook visits\.csv unpacks to more than 1 MB/, /^Save the sheet as CSV/],
+  ])('is too large above a limit, and the way out is said: %s', async (_, content, message, remedy) => {
+    expect((await opened(content)).length).toBeGreaterThan(0);
+    expect(await refused(content, 'visits.csv', 64)).toEqual({
+      code: 'too_large',
+      message: expect.stringMatching(message) as string,
+      remedy: expect.stringMatching(remedy) as string,
+    });
+  });
+
+  test('is no NDJSON, however long', async () => {
+    const lines = Array.from({ length: 3 }, () => OBSERVATION).join('\n');
+    const result = await openTables('visits.ndjson', new Blob([lines]), { limitBytes: OBSERVATION.length + 1 });
+    expect(result.ok).toBe(true);
   });
 });
 

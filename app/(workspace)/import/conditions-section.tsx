@@ -32,7 +32,8 @@ export const ConditionsSection = ({ plan, settings, busy, onSettings }: Conditio
   const missing = plan.missingConditions.filter(({ columns }) => conditionsOf(columns).length > 0);
   const open = missing.filter(({ declaredBy }) => declaredBy === null);
   const [present] = open;
-  const presentKey = present === undefined ? undefined : JSON.stringify([present.site, present.from, present.to, present.columns]);
+  const presentKey =
+    present === undefined ? undefined : JSON.stringify([present.site, present.from, present.to, present.columns]);
   const before = useRef(presentKey);
   useEffect(() => {
     if (before.current !== undefined && before.current !== presentKey) heading.current?.focus();

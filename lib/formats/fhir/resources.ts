@@ -1,10 +1,10 @@
 import { blobBytes } from '../blob-chunks';
-import { textLines } from '../text-lines';
-import { DamagedFile, type ReadOptions } from '../raw-table';
+import { EndlessLine, textLines } from '../text-lines';
+import { DamagedFile, TooLargeFile, type ReadOptions } from '../raw-table';
 import { isObject, listAt, textAt, type JsonObject } from './json-object';
 
 /** A JSON text that is not divided into lines is held whole up to this size. */
-export const LARGEST_JSON = 256 * 1024 * 1024;
+const LARGEST_JSON = 256 * 1024 * 1024;
 
 /** A resource with the address under which a Bundle lists it ('' outside one). */
 export interface FhirResource {
@@ -31,20 +31,25 @@ const inside = (value: unknown): readonly FhirResource[] => {
 };
 
 /** Whether the first line holds a whole JSON value: then each line does. */
-const isInLines = async (blob: Blob): Promise<boolean> => {
-  for await (const lines of textLines(blob)) {
-    const first = lines.find((line) => line !== '');
-    if (first !== undefined) return parsed(first.replace(/^\uFEFF/, '')) !== undefined;
+const isInLines = async (blob: Blob, limitBytes: number): Promise<boolean> => {
+  try {
+    for await (const lines of textLines(blob, { limitBytes })) {
+      const first = lines.find((line) => line !== '');
+      if (first !== undefined) return parsed(first.replace(/^\uFEFF/, '')) !== undefined;
+    }
+  } catch (reason) {
+    if (!(reason instanceof EndlessLine)) throw reason;
   }
   return false;
 };
 
 /**
  * The resources of NDJSON (one a line), of a Bundle, a list or a single resource. NDJSON is read in pieces; other JSON is
- * held whole. Rejects with a `DamagedFile`.
+ * held whole. Rejects with a `DamagedFile`, or a `TooLargeFile` above the limit for what is held.
  */
 export async function* fhirResources(blob: Blob, options: ReadOptions = {}): AsyncGenerator<readonly FhirResource[]> {
-  if (await isInLines(blob)) {
+  const { limitBytes = LARGEST_JSON } = options;
+  if (await isInLines(blob, limitBytes)) {
     for await (const lines of textLines(blob, options))
       yield lines
         .map((line) => line.replace(/^\uFEFF/, ''))
@@ -52,7 +57,7 @@ export async function* fhirResources(blob: Blob, options: ReadOptions = {}): Asy
         .flatMap((line) => inside(parsed(line)));
     return;
   }
-  if (blob.size > LARGEST_JSON) throw new DamagedFile('The JSON text is too large.');
+  if (blob.size > limitBytes) throw new TooLargeFile('json', limitBytes);
   const text = new TextDecoder().decode(await blobBytes(blob));
   options.signal?.throwIfAborted();
   options.onBytes?.(blob.size);

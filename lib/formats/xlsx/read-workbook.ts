@@ -1,4 +1,4 @@
-import { DamagedFile, type ReadOptions } from '../raw-table';
+import { DamagedFile, TooLargeFile, type ReadOptions } from '../raw-table';
 import { unpack } from '../zip/unpack';
 import type { ZipEntry } from '../zip/zip-entry';
 import { builtInKind, kindOfCode, type NumberKind } from './number-format';
@@ -24,7 +24,8 @@ export interface Workbook {
 const LARGEST_PART = 400 * 1024 * 1024;
 
 const partText = async (blob: Blob, entry: ZipEntry, options: ReadOptions): Promise<string> => {
-  if (entry.bytes > LARGEST_PART) throw new DamagedFile('A part of the workbook is too large.');
+  const { limitBytes = LARGEST_PART } = options;
+  if (entry.bytes > limitBytes) throw new TooLargeFile('workbook', limitBytes);
   const decoder = new TextDecoder();
   let text = '';
   for await (const piece of unpack(blob, entry, options)) text += decoder.decode(piece, { stream: true });

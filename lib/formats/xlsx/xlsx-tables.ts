@@ -10,8 +10,8 @@ export const xlsxTables = async (
   entries: readonly ZipEntry[],
   options: ReadOptions = {},
 ): Promise<readonly RawTable[]> => {
-  const { signal } = options;
-  const workbook = await readWorkbook(blob, entries, { signal });
+  const { signal, limitBytes } = options;
+  const workbook = await readWorkbook(blob, entries, { signal, limitBytes });
   return workbook.sheets.map((sheet) => ({
     name: sheet.name,
     format: 'XLSX',

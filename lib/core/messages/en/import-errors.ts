@@ -4,6 +4,8 @@ const few = (names: readonly string[]): string =>
     .map((name) => `“${name.slice(0, 30)}”`)
     .join(', ') + (names.length > 6 ? ' …' : '');
 
+const megabytes = (bytes: number): string => `${String(Math.max(1, Math.round(bytes / 1024 ** 2)))} MB`;
+
 /** Words about a file that cannot be read as a visit export. */
 export const importErrors = {
   empty: (name: string) => `${name} is empty.`,
@@ -59,6 +61,17 @@ export const importErrors = {
   tooLarge: (name: string, gigabytes: number) =>
     `${name} is too large to be opened at once: the limit is ${String(gigabytes)} GB, unpacked.`,
   tooLargeRemedy: 'Divide it into several files, or unpack it first. Nothing was changed.',
+  tooLargeJson: (name: string, limitBytes: number) =>
+    `${name} is one JSON text of more than ${megabytes(limitBytes)}: that is the most that is read in one piece.`,
+  tooLargeJsonRemedy:
+    'Save it as NDJSON, one resource a line, which is read piece by piece; or divide it into several files. Nothing was changed.',
+  tooLargeWorkbook: (name: string, limitBytes: number) =>
+    `A part of the workbook ${name} unpacks to more than ${megabytes(limitBytes)}: that is the most that is read in one piece.`,
+  tooLargeWorkbookRemedy:
+    'Save the sheet as CSV, which is read piece by piece; or divide it into several workbooks. Nothing was changed.',
+  tooManyObservations: (name: string, limit: number) =>
+    `${name} holds more than ${limit.toLocaleString('en')} Observations: that is the most that is read of one file.`,
+  tooManyObservationsRemedy: 'Divide it into several files, by client or by date. Nothing was changed.',
   tooTight: (name: string) =>
     `${name} holds a file that is unpacked to more than five hundred times its packed size: no table is like that.`,
   tooTightRemedy: 'Look at what was packed, or export the visits again. Nothing was changed.',
