@@ -1,22 +1,10 @@
+import { meantFiles } from '../../lib/workspace/meant-files';
 import type { GivenFile } from '../../lib/workspace/workspace';
-
-// Files that an operating system puts beside others by itself; nobody means to import them.
-const BY_SYSTEM = new Set(['thumbs.db', 'desktop.ini']);
-
-const isMeant = (path: string): boolean => {
-  const name = path.split('/').at(-1) ?? '';
-  return name !== '' && !name.startsWith('.') && !BY_SYSTEM.has(name.toLowerCase()) && !path.startsWith('__MACOSX/');
-};
-
-const byName = (files: readonly GivenFile[]): readonly GivenFile[] =>
-  [...files].sort((one, other) => (one.name < other.name ? -1 : one.name > other.name ? 1 : 0));
 
 /** Chosen files; those of a chosen folder with their path inside it, without what the system put there. */
 export const givenFiles = (files: readonly File[]): readonly GivenFile[] =>
-  byName(
-    files
-      .map((file) => ({ name: file.webkitRelativePath === '' ? file.name : file.webkitRelativePath, blob: file }))
-      .filter(({ name }) => isMeant(name)),
+  meantFiles(
+    files.map((file) => ({ name: file.webkitRelativePath === '' ? file.name : file.webkitRelativePath, blob: file })),
   );
 
 const fileOf = (entry: FileSystemFileEntry): Promise<File> =>
@@ -57,7 +45,7 @@ export const givenByDrop = (data: DataTransfer): Promise<readonly GivenFile[]> =
     if (entries.includes(null)) return givenFiles(files);
     const gathered: GivenFile[] = [];
     for (const entry of entries) if (entry !== null) gathered.push(...(await filesOf(entry)));
-    return byName(gathered.filter(({ name }) => isMeant(name)));
+    return meantFiles(gathered);
   };
   return gather().catch(() => givenFiles(files));
 };

@@ -22,8 +22,8 @@ export const USAGE = `Usage: npm run --silent cohort -- FILE... [--mapping FILE.
        [--as-of YYYY-MM-DD] [--today YYYY-MM-DD] [--measure ID[,ID]] [--level 80|90|95]
        [--comparable strict|caution|all] [--questions hold|accept]
        [--review-visit closest|closest-comparable|first-in-window]
-FILE is a visit export or an enrolment table: CSV in any dialect, XLSX, Parquet, XPORT, FHIR, or a zip of these. A mapping says
-how the columns of one header are read; the Import screen saves it.`;
+FILE is a visit export or an enrolment table: CSV in any dialect, XLSX, Parquet, XPORT, FHIR, or a zip of these; or a folder
+of such files, hidden ones left out. A mapping says how the columns of one header are read; the Import screen saves it.`;
 
 const oneOf = <T extends string>(value: string | undefined, allowed: readonly T[], name: string): T | undefined => {
   if (value === undefined) return undefined;

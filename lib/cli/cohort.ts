@@ -1,16 +1,14 @@
 import { once } from 'node:events';
-import { openAsBlob } from 'node:fs';
-import { readFile, stat } from 'node:fs/promises';
-import { basename } from 'node:path';
+import { readFile } from 'node:fs/promises';
 import { parseIsoDate, type IsoDate } from '../core/iso-date';
 import { openNodeEngine } from '../engine/node';
 import { cohortDocument } from '../workspace/cohort-document';
 import { mappingsFrom } from '../workspace/mapping-file';
 import { openGiven } from '../workspace/open-given';
 import { parseSettings } from '../workspace/parse-settings';
-import type { GivenFile } from '../workspace/workspace';
 import { measuresFrom } from '../workspace/measures-from';
 import { cohortArguments, USAGE, type CohortArguments } from './cohort-arguments';
+import { readGiven } from './read-given';
 
 const DONE = 0;
 const NOTHING_USABLE = 1;
@@ -36,19 +34,6 @@ const localToday = (): IsoDate => {
 
 const write = async (text: string): Promise<void> => {
   if (!process.stdout.write(text)) await once(process.stdout, 'drain');
-};
-
-/** The files, none of them in memory, or the path of the first that is not there. */
-const readGiven = async (paths: readonly string[]): Promise<readonly GivenFile[] | string> => {
-  const files: GivenFile[] = [];
-  for (const path of paths) {
-    const isFile = await stat(path)
-      .then((found) => found.isFile())
-      .catch(() => false);
-    if (!isFile) return path;
-    files.push({ name: basename(path), blob: await openAsBlob(path) });
-  }
-  return files;
 };
 
 /** The texts of mapping files, or the path of the first that is not there. */
@@ -79,6 +64,7 @@ const run = async (call: CohortArguments): Promise<number> => {
   if (!measures.ok) return wrongCall(measures.error);
   const files = await readGiven(call.files);
   if (typeof files === 'string') return wrongCall(`${files} cannot be read`);
+  if (files.length === 0) return wrongCall(`${call.files.join(', ')} holds no file`);
   const texts = await readTexts(call.mappings);
   if (typeof texts === 'string') return wrongCall(`${texts} cannot be read`);
   const mappings = mappingsFrom(texts);

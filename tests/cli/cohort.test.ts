@@ -1,9 +1,12 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
+import { parquetWriteBuffer } from 'hyparquet-writer';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { DEFAULT_CATALOGUE } from '../../lib/measures/catalogue';
 import { errorStudy, exportBytes, reading, type Cells } from '../cohort/small-clinic';
+import { makeWorkbook } from '../formats/make-workbook';
+import { makeXport, makeXportMember } from '../formats/make-xport';
 import { documentSchema } from './document-schema';
 import { runCohort, runCohortSlowly, startCohort, type CohortRun } from './run-cohort';
 
@@ -203,6 +206,59 @@ describe('what may be compared', () => {
       not_met: 1,
     });
   });
+});
+
+test('a folder is walked like one that is given to Import, and every format is read', async () => {
+  const inside = (name: string, bytes: Uint8Array | string): void => {
+    mkdirSync(dirname(join(folder, 'exports', name)), { recursive: true });
+    put(`exports/${name}`, bytes);
+  };
+  const row = (cells: readonly string[]): string =>
+    `<row>${cells.map((cell) => `<c t="inlineStr"><is><t>${cell}</t></is></c>`).join('')}</row>`;
+  const visit = { visit_date: '2025-01-06', height_cm: '176.0', weight_kg: '80.0', r_ohm: '500.0', xc_ohm: '50.0' };
+  const cells = Object.entries(visit);
+  inside(
+    'b/visits.xlsx',
+    makeWorkbook({
+      sheets: { visits: `${row(['client_id', ...Object.keys(visit)])}${row(['x', ...Object.values(visit)])}` },
+    }),
+  );
+  inside(
+    'b/visits.parquet',
+    new Uint8Array(
+      parquetWriteBuffer({
+        columnData: [['client_id', 'p'], ...cells].map(([name = '', cell = '']) => ({
+          name,
+          data: [cell],
+          type: 'STRING' as const,
+        })),
+      }),
+    ),
+  );
+  const weight = {
+    resourceType: 'Observation',
+    status: 'final',
+    code: { coding: [{ system: 'http://loinc.org', code: '29463-7' }] },
+    subject: { reference: 'Patient/f' },
+    effectiveDateTime: visit.visit_date,
+    valueQuantity: { value: 80, code: 'kg', system: 'http://unitsofmeasure.org' },
+  };
+  inside('c.ndjson', JSON.stringify(weight));
+  const names = ['ID', 'DATE', 'HT_CM', 'WT_KG', 'R50', 'XC50'].map((name) => ({ name, text: 10 }));
+  inside('d.xpt', makeXport(makeXportMember('BIX', names, [['s', ...Object.values(visit)]])));
+  inside('a.csv', exportBytes([reading('c', visit.visit_date)]));
+  inside('.hidden.csv', exportBytes([reading('h', visit.visit_date)]));
+  inside('.kept/h.csv', exportBytes([reading('h', visit.visit_date)]));
+  inside('b/Thumbs.db', 'x');
+  const run = await runCohort(join(folder, 'exports'), '--measure', 'weight', '--today', '2025-12-31');
+  expect([run.code, run.said]).toEqual([0, '5 rows: 5 accepted, 0 with a question, 0 duplicates, 0 not accepted\n']);
+  expect(read(run).import.files.map(({ file, format }) => [file, format])).toEqual([
+    ['exports/a.csv', 'CSV'],
+    ['exports/b/visits.parquet', 'Parquet'],
+    ['exports/b/visits.xlsx', 'XLSX'],
+    ['exports/c.ndjson', 'FHIR'],
+    ['exports/d.xpt', 'XPORT'],
+  ]);
 });
 
 describe('what cannot be used', () => {

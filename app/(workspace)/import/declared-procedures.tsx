@@ -72,7 +72,7 @@ export const DeclaredProcedures = ({ settings, missing, sites, busy, onSettings 
               <div>
                 <bdi>{written(procedure)}</bdi>
                 {leftOut(index).length === 0 ? null : (
-                  <p className="quiet small">
+                  <p className="quiet small measure">
                     {words.leftOut({ conditions: leftOut(index) })}{' '}
                     <button
                       type="button"
