@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { declareProcedure, denyProcedure } from '../../lib/cohort/procedure-answers';
+import { declareProcedure, denyProcedure } from '../../lib/workspace/procedure-answers';
 import { settingsSchema } from '../../lib/cohort/settings';
 import { CONDITION_COLUMNS } from '../../lib/import/columns';
 import { NO_ANSWERS, type ImportAnswers } from '../../lib/import/import-input';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useRef } from 'react';
-import { declareProcedure, denyProcedure } from '../../../lib/cohort/procedure-answers';
+import { declareProcedure, denyProcedure } from '../../../lib/workspace/procedure-answers';
 import type { Settings } from '../../../lib/cohort/settings';
 import type { ImportPlan } from '../../../lib/import/plan';
 import { useFormatters, useMessages } from '../../_state/language-provider';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import { declareProcedure } from '../../../lib/cohort/procedure-answers';
+import { declareProcedure } from '../../../lib/workspace/procedure-answers';
 import type { Procedure, Settings } from '../../../lib/cohort/settings';
 import type { IsoDate } from '../../../lib/core/iso-date';
 import type { MissingConditions } from '../../../lib/import/plan';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useId } from 'react';
-import { declareProcedure } from '../../../lib/cohort/procedure-answers';
+import { declareProcedure } from '../../../lib/workspace/procedure-answers';
 import type { Procedure } from '../../../lib/cohort/settings';
 import { useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';

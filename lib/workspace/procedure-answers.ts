@@ -1,4 +1,4 @@
-import type { Procedure, Settings } from './settings';
+import type { Procedure, Settings } from '../cohort/settings';
 
 type Denied = Settings['withoutProcedure'][number];
 
