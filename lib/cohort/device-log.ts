@@ -2,18 +2,28 @@ import type { DeviceLogEntry, DeviceStep } from './settings-parts/device-setting
 import { addDays, parseIsoDate, type IsoDate } from '../core/iso-date';
 import { individualsLimits, type IndividualsLimits } from '../stats/individuals-limits';
 
-/** Limits come from this many readings at the beginning; later ones are held against them. */
+/** Limits come from this many readings at the beginning, and after each step; later ones are held against them. */
 const BASE = 20;
 /** A step that was marked so long before the readings show it explains them. */
 const EXPLAINED_DAYS = 28;
+
+/** The readings from one marked step to the next. */
+export interface LogSegment {
+  /** The day of the step that it begins with; null for the first. */
+  readonly from: IsoDate | null;
+  readonly entries: readonly DeviceLogEntry[];
+  /** How many readings the limits come from. */
+  readonly base: number;
+  /** Undefined for fewer than two readings. */
+  readonly limits: IndividualsLimits | undefined;
+}
 
 export interface LogChart {
   readonly device: string;
   readonly kind: DeviceLogEntry['kind'];
   readonly entries: readonly DeviceLogEntry[];
-  /** How many readings the limits come from. */
-  readonly base: number;
-  readonly limits: IndividualsLimits | undefined;
+  /** In order of time: the readings before the first marked step, then those from each step on; at least one. */
+  readonly segments: readonly LogSegment[];
   readonly steps: readonly DeviceStep[];
   /** Where the readings look like a step that nobody marked. */
   readonly suggested: SuggestedStep | null;
@@ -54,6 +64,18 @@ export const suggestedStep = (
   return { on, side: sideOf(last) > 0 ? 'above' : 'below', readings: rest.length };
 };
 
+/** Cuts readings in order of time at each marked step: that day's readings lie behind it. */
+const segmentsOf = (entries: readonly DeviceLogEntry[], steps: readonly DeviceStep[]): readonly LogSegment[] => {
+  const days = [...new Set(steps.map(({ on }) => on as IsoDate))].sort();
+  return [null, ...days].flatMap((from, at) => {
+    const until = days[at];
+    const own = entries.filter(({ on }) => (from === null || on >= from) && (until === undefined || on < until));
+    if (own.length === 0 && days.length > 0) return [];
+    const base = own.slice(0, BASE).map(({ r }) => r);
+    return [{ from, entries: own, base: base.length, limits: individualsLimits(base) }];
+  });
+};
+
 /** One chart for each device and what was measured on it, in order of time. */
 export const logCharts = (log: readonly DeviceLogEntry[], steps: readonly DeviceStep[]): readonly LogChart[] => {
   const groups = new Map<string, DeviceLogEntry[]>();
@@ -67,18 +89,17 @@ export const logCharts = (log: readonly DeviceLogEntry[], steps: readonly Device
       const entries = [...members].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
       const [first] = entries;
       if (first === undefined) return [];
-      const base = entries.slice(0, BASE).map(({ r }) => r);
-      const limits = individualsLimits(base);
       const marked = steps.filter(({ device }) => device === first.device);
+      const segments = segmentsOf(entries, marked);
+      const latest = segments.at(-1);
       return [
         {
           device: first.device,
           kind: first.kind,
           entries,
-          base: base.length,
-          limits,
+          segments,
           steps: marked,
-          suggested: suggestedStep(entries, limits, marked),
+          suggested: latest === undefined ? null : suggestedStep(latest.entries, latest.limits, marked),
         },
       ];
     });

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { logFigure } from '../../app/(workspace)/repeatability/device-log-figure';
+import { buildControlChart } from '../../lib/figures/control-chart/spec';
+import { context } from '../figures/examples';
 import { logCharts, readLogEntry, suggestedStep } from '../../lib/cohort/device-log';
 
 const entry = (device: string, on: string, r: number, kind: 'phantom' | 'volunteer' = 'phantom') => ({
@@ -28,7 +30,7 @@ describe('the charts of a device log', () => {
       ['Unit 1', 'volunteer', [500], 1],
       ['Unit 2', 'phantom', [400], 0],
     ]);
-    expect(charts[1]?.limits).toBeUndefined();
+    expect(charts[1]?.segments.map(({ limits }) => limits)).toEqual([undefined]);
   });
 
   it('take their limits from the first twenty readings alone', () => {
@@ -41,8 +43,10 @@ describe('the charts of a device log', () => {
     );
     const [chart] = logCharts(weeks, []);
     if (chart === undefined) throw new Error('no chart');
-    expect([chart.base, chart.limits?.n, chart.limits?.centre]).toEqual([20, 20, 400.5]);
-    expect(chart.limits?.upper).toBeCloseTo(400.5 + 3 / 1.128, 12);
+    const [first, ...others] = chart.segments;
+    expect(others).toEqual([]);
+    expect([first?.base, first?.limits?.n, first?.limits?.centre]).toEqual([20, 20, 400.5]);
+    expect(first?.limits?.upper).toBeCloseTo(400.5 + 3 / 1.128, 12);
     expect(logFigure(chart, 'R').readings).toHaveLength(25);
   });
 });
@@ -54,6 +58,40 @@ describe('an entry of the device log', () => {
     expect(readLogEntry({ ...written, xc: '40' }, 'phantom', 'AB')?.xc).toBe(40);
     for (const wrong of [{ device: ' ' }, { on: '2025-02-30' }, { r: '0' }, { r: 'x' }, { xc: '-1' }])
       expect(readLogEntry({ ...written, ...wrong }, 'phantom', 'AB')).toBeUndefined();
+  });
+});
+
+describe('a marked step', () => {
+  const days = ['2025-01-06', '2025-01-13', '2025-01-20', '2025-01-27', '2025-02-03', '2025-02-10'];
+  const log = days.map((on, week) => entry('Unit 1', on, (week < 3 ? 400 : 410) + (week % 2)));
+  const marked = (...steps: readonly string[]) =>
+    logCharts(
+      log,
+      steps.map((on) => ({ device: 'Unit 1', on, reason: '', initials: 'AB' })),
+    )[0]?.segments.map(({ from, base, limits }) => [from, base, limits?.centre]);
+
+  it('gives the readings from its day on limits of their own', () => {
+    expect(marked()).toEqual([[null, 6, 405.5]]);
+    expect(marked('2025-01-27')).toEqual([
+      [null, 3, 1201 / 3],
+      ['2025-01-27', 3, 1232 / 3],
+    ]);
+    expect(marked('2025-02-10', '2025-01-27', '2025-01-27')).toEqual([
+      [null, 3, 1201 / 3],
+      ['2025-01-27', 2, 410.5],
+      ['2025-02-10', 1, undefined],
+    ]);
+  });
+
+  it('before the first reading or after the last one divides nothing', () => {
+    expect(marked('2024-12-01', '2025-03-01')).toEqual([['2024-12-01', 6, 405.5]]);
+  });
+
+  it('is held against new limits in the figure', () => {
+    const [chart] = logCharts(log, [{ device: 'Unit 1', on: '2025-01-27', reason: '', initials: 'AB' }]);
+    if (chart === undefined) throw new Error('no chart');
+    const { points } = buildControlChart(logFigure(chart, 'R'), context);
+    expect(points.map(({ outside }) => outside)).toEqual([false, false, false, false, false, false]);
   });
 });
 

@@ -17,6 +17,23 @@ test('a cross-check is accepted with initials, and the device log draws what was
 
   const log = page.getByRole('region', { name: 'Device log' });
   await expect(log).toContainText('All 43 readings from 10 Mar 2025 on lie above the mean: this looks like a step.');
+  const unit = log.getByRole('region', { name: /^Unit H/ });
+  await expect(unit.locator('svg .band')).toHaveCount(1);
+  await unit.getByText('A step: from this day on it measures differently').click();
+  await expect(unit.getByLabel('Date')).toHaveValue('2025-03-10');
+  await unit.getByLabel('Reason').fill('service');
+  await unit.getByRole('button', { name: 'Mark the step' }).click();
+  await expect(unit).toContainText('Step on 10 Mar 2025: service (AB).');
+  await expect(unit).toContainText(
+    'mean and limits from the first 20 and the first 20 from the step of 10 Mar 2025 on.',
+  );
+  await expect(unit).toContainText('A marked step divides the readings');
+  await expect(unit).not.toContainText('this looks like a step');
+  await expect(unit.locator('svg .band')).toHaveCount(2);
+  await unit.getByRole('button', { name: 'Take the step back' }).click();
+  await expect(unit).toContainText('All 43 readings from 10 Mar 2025 on lie above the mean: this looks like a step.');
+  await expect(unit.locator('svg .band')).toHaveCount(1);
+
   await log.getByLabel('Device', { exact: true }).fill('Unit S');
   for (const r of ['400.1', '400.3']) {
     await log.getByLabel('R (Ω)').fill(r);

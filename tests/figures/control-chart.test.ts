@@ -15,6 +15,17 @@ describe('a control chart', () => {
     expect(describeControlChart(controlChart, context.words)).toContain(`${outside.length} outside the limits`);
   });
 
+  it('holds each reading against the limits of its own segment, and names them by the day of the step', () => {
+    const afterStep = controlChart.points.slice(30);
+    expect(afterStep.some(({ y }) => y > 401.8)).toBe(true);
+    expect(afterStep.every(({ outside }) => !outside)).toBe(true);
+    expect(controlChart.bands.map(({ days }) => days)).toEqual([
+      [controlChart.days[0], controlChart.points[30]?.x],
+      [controlChart.points[30]?.x, controlChart.days[1]],
+    ]);
+    expect(describeControlChart(controlChart, context.words)).toContain('From 4 Aug 2025 on: upper limit 403.2');
+  });
+
   it('has every reading in its table and in the order of time, and holds all marks', () => {
     expect(tableControlChart(controlChart, context.words).rows).toHaveLength(44);
     expect(controlChartPointKeys(controlChart)[0]).toBe('w0');

@@ -17,10 +17,13 @@ test('Unit Q measures the same all along; on Unit H the service of 10 March 2025
   expect(others).toEqual([]);
   const outside = (chart: typeof hill): readonly string[] =>
     (chart?.entries ?? [])
-      .filter(({ r }) => r < (chart?.limits?.lower ?? 0) || r > (chart?.limits?.upper ?? 0))
+      .filter(({ r }) => {
+        const limits = chart?.segments[0]?.limits;
+        return r < (limits?.lower ?? 0) || r > (limits?.upper ?? 0);
+      })
       .map(({ on }) => on);
   expect([quay?.device, quay?.entries.length, outside(quay), quay?.suggested]).toEqual(['Unit Q', 26, [], null]);
-  expect([hill?.device, hill?.entries.length, hill?.base]).toEqual(['Unit H', 104, 20]);
+  expect([hill?.device, hill?.entries.length, hill?.segments.map(({ base }) => base)]).toEqual(['Unit H', 104, [20]]);
   expect(hill?.suggested).toEqual({ on: '2025-03-10', side: 'above', readings: 43 });
   expect(outside(hill).every((on) => on >= '2025-03-10')).toBe(true);
 });

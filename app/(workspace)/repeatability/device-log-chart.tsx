@@ -72,12 +72,20 @@ export const DeviceLogChart = ({ chart }: { readonly chart: LogChart }) => {
   const context = useFigureContext({ width: useNarrow() ? 310 : 900, height: 300 });
   const spec = useMemo(() => buildControlChart(logFigure(chart, words.axis), context), [chart, words.axis, context]);
   const outside = spec.points.filter((point) => point.outside);
-  const finding =
-    chart.limits === undefined
-      ? words.tooFew
-      : outside.length === 0
-        ? words.inside
-        : words.outside({ n: outside.length, dates: outside.map(({ dateText }) => dateText) });
+  const bare = chart.segments.find(({ limits }) => limits === undefined);
+  const hasLimits = chart.segments.some(({ limits }) => limits !== undefined);
+  const inOrOut =
+    outside.length === 0
+      ? words.inside
+      : words.outside({ n: outside.length, dates: outside.map(({ dateText }) => dateText) });
+  const divisions = chart.segments.length - 1;
+  const finding = [
+    ...(hasLimits ? [inOrOut] : []),
+    ...(divisions === 0 ? [] : [words.apart({ n: divisions })]),
+    ...(bare === undefined
+      ? []
+      : [bare.from === null ? words.tooFew : words.tooFewSince({ on: f.dateShort(bare.from) })]),
+  ].join(' ');
   return (
     <section
       className={styles.pair}
@@ -86,7 +94,13 @@ export const DeviceLogChart = ({ chart }: { readonly chart: LogChart }) => {
       <FigureFrame
         frame={{
           title: words.figureTitle({ device: chart.device, kind: words.kinds[chart.kind] }),
-          subtitle: words.figureSubtitle({ n: chart.entries.length, base: chart.base }),
+          subtitle: words.figureSubtitle({
+            n: chart.entries.length,
+            bases: chart.segments.map(({ from, base }) => ({
+              from: from === null ? null : f.dateShort(from),
+              n: base,
+            })),
+          }),
           caption: words.figureCaption,
         }}
         draw={(theme) => drawControlChart(spec, theme)}

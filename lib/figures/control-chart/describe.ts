@@ -11,7 +11,9 @@ export const describeControlChart = (spec: ControlChartSpec, words: FigureWords)
       n: spec.points.length,
       outside: spec.points.filter(({ outside }) => outside).length,
     }),
-    ...(spec.lines.length === 0 ? [] : [`${spec.lines.map(({ text }) => text).join('; ')}.`]),
+    ...spec.bands.map(({ lines, since }) =>
+      words.controlBand({ lines: lines.map(({ text }) => text), since: since ?? null }),
+    ),
     ...spec.steps.map(({ label }) => `${label}.`),
   ].join(' ');
 

@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3';
+import { group, scaleLinear } from 'd3';
 import { columnWidth } from '../column-width';
 import { dodge } from '../dodge';
 import { drawLeftAxis } from '../draw-axes';
@@ -9,15 +9,46 @@ import { drawMark, focusable } from '../mark';
 import { polylinePath } from '../path-data';
 import { svgNode, type SvgNode } from '../svg-node';
 import { thinLabels } from '../thin-labels';
-import type { ControlChartSpec } from './spec';
+import type { ControlBand, ControlChartSpec, ControlLine } from './spec';
 
 const MARGIN = { left: 62, top: 34, bottom: 40, gap: 12 };
 const LABEL_GAP = 16;
 
-/** Draws the spec: the band between the limits, the centre, readings joined in time (filled outside the limits), steps. */
+type Place = (value: number) => number;
+
+const drawBand = ({ days, lines }: ControlBand, px: Place, py: Place, theme: FigureTheme): SvgNode[] => {
+  const at = (id: ControlLine['id']): number => py(lines.find((line) => line.id === id)?.value ?? Number.NaN);
+  const [x1, x2] = [px(days[0]), px(days[1])];
+  return [
+    svgNode('rect', {
+      class: 'band',
+      x: x1,
+      y: at('upper'),
+      width: x2 - x1,
+      height: at('lower') - at('upper'),
+      fill: theme.band,
+    }),
+    ...lines.map(({ id, value }) =>
+      svgNode('line', {
+        class: id,
+        x1,
+        x2,
+        y1: py(value),
+        y2: py(value),
+        stroke: theme.inkSecond,
+        'stroke-width': id === 'centre' ? 1.6 : 1,
+        'stroke-dasharray': id === 'centre' ? undefined : '6 4',
+      }),
+    ),
+  ];
+};
+
+/** Draws the spec: from step to step the band between the limits, the centre, readings joined in time (filled outside the limits) and the steps that divide them. */
 export const drawControlChart = (spec: ControlChartSpec, theme: FigureTheme): SvgNode => {
+  const latest = spec.bands.at(-1);
+  const lines = latest?.lines ?? [];
   const names = columnWidth(
-    spec.lines.map(({ text }) => text),
+    lines.map(({ text }) => text),
     TEXT_SIZE,
     'regular',
     spec.width * 0.3,
@@ -30,38 +61,15 @@ export const drawControlChart = (spec: ControlChartSpec, theme: FigureTheme): Sv
   };
   const px = scaleLinear().domain(spec.days).range([box.left, box.right]);
   const py = scaleLinear().domain(spec.y.domain).range([box.bottom, box.top]);
-  const at = (id: string): number | undefined => spec.lines.find((line) => line.id === id)?.value;
-  const [upper, lower] = [at('upper'), at('lower')];
   const heights = dodge(
-    spec.lines.map(({ value }) => py(value)),
+    lines.map(({ value }) => py(value)),
     LABEL_GAP,
     box.top,
     box.bottom,
   );
   const shown = thinLabels(spec.dayTicks.map(({ day, label }) => ({ text: label, x: px(day) })));
   return figureRoot('control-chart', spec.width, spec.height, theme, [
-    upper === undefined || lower === undefined
-      ? undefined
-      : svgNode('rect', {
-          class: 'band',
-          x: box.left,
-          y: py(upper),
-          width: box.right - box.left,
-          height: py(lower) - py(upper),
-          fill: theme.band,
-        }),
-    ...spec.lines.map(({ id, value }) =>
-      svgNode('line', {
-        class: id,
-        x1: box.left,
-        x2: box.right,
-        y1: py(value),
-        y2: py(value),
-        stroke: theme.inkSecond,
-        'stroke-width': id === 'centre' ? 1.6 : 1,
-        'stroke-dasharray': id === 'centre' ? undefined : '6 4',
-      }),
-    ),
+    ...spec.bands.flatMap((band) => drawBand(band, px, py, theme)),
     ...spec.steps.flatMap(({ day, label }) => [
       svgNode('line', {
         class: 'step',
@@ -90,13 +98,15 @@ export const drawControlChart = (spec: ControlChartSpec, theme: FigureTheme): Sv
       ]),
     ]),
     drawLeftAxis(spec.y, { box, py }, theme, 14),
-    svgNode('path', {
-      class: 'course',
-      d: polylinePath(spec.points.map(({ x, y }) => [px(x), py(y)])),
-      fill: 'none',
-      stroke: theme.inkSecond,
-      'stroke-width': 0.8,
-    }),
+    ...[...group(spec.points, ({ segment }) => segment).values()].map((joined) =>
+      svgNode('path', {
+        class: 'course',
+        d: polylinePath(joined.map(({ x, y }) => [px(x), py(y)])),
+        fill: 'none',
+        stroke: theme.inkSecond,
+        'stroke-width': 0.8,
+      }),
+    ),
     ...spec.points.map((point) =>
       focusable(point.key, point.focusLabel, [
         drawMark('circle', px(point.x), py(point.y), point.outside ? 4.4 : 3, {
@@ -107,7 +117,7 @@ export const drawControlChart = (spec: ControlChartSpec, theme: FigureTheme): Sv
         }),
       ]),
     ),
-    ...spec.lines.map(({ text }, index) =>
+    ...lines.map(({ text }, index) =>
       drawLabel({ text, x: box.right + MARGIN.gap, y: centredBaseline(heights[index] ?? box.top), fill: theme.ink }),
     ),
     spec.message === undefined

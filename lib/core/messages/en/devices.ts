@@ -45,8 +45,10 @@ const log = (f: Formatters) => ({
   remove: 'Remove the last entry of this device',
   removed: 'Removed.',
   figureTitle: (p: { device: string; kind: string }) => `${p.device}, ${p.kind}: does it still measure the same?`,
-  figureSubtitle: (p: { n: number; base: number }) =>
-    `Resistance at 50 kHz, ${f.plural(p.n, '# reading', '# readings')}. Line and band: mean and limits from the first ${f.number(p.base)}.`,
+  figureSubtitle: (p: { n: number; bases: readonly { readonly from: string | null; readonly n: number }[] }) =>
+    `Resistance at 50 kHz, ${f.plural(p.n, '# reading', '# readings')}. Line and band: mean and limits from ${f.list(
+      p.bases.map(({ from, n }) => `the first ${f.number(n)}${from === null ? '' : ` from the step of ${from} on`}`),
+    )}.`,
   figureCaption:
     'Individuals chart: mean ± 3 × mean moving range / 1.128 (NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2). A reading outside asks for a look at the device, not at a client.',
   axis: 'Resistance',
@@ -55,12 +57,17 @@ const log = (f: Formatters) => ({
   suggested: (p: { on: string; side: 'above' | 'below'; n: number }) =>
     `All ${f.number(p.n)} readings from ${p.on} on lie ${p.side} the mean: this looks like a step. Look for what happened to the device then. A step is a person’s decision; nothing follows from this sentence.`,
   inside: 'All readings lie inside the limits.',
+  apart: (p: { n: number }) =>
+    `${f.plural(p.n, 'A marked step divides', '# marked steps divide')} the readings: those before and after are not held against each other’s limits.`,
+  tooFewSince: (p: { on: string }) =>
+    `From the step of ${p.on} on there are no limits yet: they need two readings; 20 make them steady.`,
   tooFew: 'At least two readings are needed for limits; 20 make them steady.',
   step: 'A step: from this day on it measures differently',
   stepReason: 'Reason',
   stepAdd: 'Mark the step',
   stepSaid: 'Marked. Visits before and after count as two devices.',
-  stepNote: 'Visits before and after a step on this device are not compared unless a cross-check joins them.',
+  stepNote:
+    'From that day on the chart has limits of its own. Visits before and after a step on this device are not compared unless a cross-check joins them.',
   steps: (p: { on: string; reason: string; initials: string }) =>
     `Step on ${p.on}${p.reason === '' ? '' : `: ${p.reason}`}${p.initials === '' ? '' : ` (${p.initials})`}.`,
   stepRemove: 'Take the step back',

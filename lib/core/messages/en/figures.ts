@@ -111,6 +111,8 @@ export const figures = (f: Formatters) => ({
     p.note === '' ? `${p.date}: ${p.value}` : `${p.date}: ${p.value}, ${p.note}`,
   controlLine: (p: { id: 'upper' | 'centre' | 'lower'; value: string }) =>
     `${{ upper: 'upper limit', centre: 'mean', lower: 'lower limit' }[p.id]} ${p.value}`,
+  controlBand: (p: { lines: readonly string[]; since: string | null }) =>
+    `${p.since === null ? '' : `From ${p.since} on: `}${p.lines.join('; ')}.`,
   controlOutside: 'outside the limits',
   controlInside: 'inside the limits',
   controlStep: (p: { date: string }) => `step, ${p.date}`,
