@@ -1,9 +1,15 @@
 import { daysBetween, type IsoDate } from '../core/iso-date';
 import { changesOf } from './changes';
 import { bestOfEarlier } from './contact-rules/best-of-earlier';
-import { STRIP_LENGTH, type ContactContext } from './contact-rules/contact-context';
+import { numberIn, STRIP_LENGTH, type ContactContext } from './contact-rules/contact-context';
 import { contactSeriesFrom, seriesGroup, type ContactSeries } from './contact-rules/contact-series';
-import { candidateFrom, stripsByClient } from './contact-rules/lean-candidate';
+import {
+  isTalkedAbout,
+  judgedByClient,
+  leadingEnrolment,
+  type JudgedEnrolment,
+} from './contact-rules/judged-enrolment';
+import { candidateFrom, stripsByEnrolment } from './contact-rules/lean-candidate';
 import { againRow, byWhy, whyAgain } from './contact-rules/measure-again';
 import { byErrorAlone, countOf } from './contact-rules/rule-counts';
 import { statusFindings, type StatusValue } from './contact-rules/status-findings';
@@ -76,7 +82,8 @@ const weightRow = (series: ContactSeries, change: ChangeRow, asOf: IsoDate): Con
 });
 
 /**
- * Talk to and Measure again: clients of an open program, last visit at most six weeks before as-of. Talk to holds who
+ * Talk to and Measure again: clients of an open program, last visit at most six weeks before as-of. Every open program
+ * of a client is judged, the one that says most stands for the client. Talk to holds who
  * gives a rule a reason, one row a client; who stands in Measure again is not in Talk to, unless only the baseline is at
  * fault and the comparable visits after it give a reason. Confirmed before first sight, then by excess in units of its
  * threshold; rows of other rules follow.
@@ -89,7 +96,7 @@ export const contactsOf = async (
 ): Promise<ContactLists> => {
   const { model, settings, errors, asOf } = context;
   const rows = await ask(contactCandidatesQuery(model), filter, { signal });
-  const strips = stripsByClient(
+  const strips = stripsByEnrolment(
     await ask(stripQuery(model), filter, { signal }),
     filter.comparable === 'strict' ? 1 : filter.comparable === 'caution' ? 2 : 3,
   );
@@ -104,77 +111,73 @@ export const contactsOf = async (
   );
   const books: RuleBooks = (group) => ofGroups.get(group ?? '') ?? everyone;
   const candidates = new Map(
-    rows.map((row) => {
-      const candidate = candidateFrom(row, context, strips);
-      return [candidate.change.clientKey, candidate];
-    }),
-  );
-  const keys = [...new Set([...candidates.keys(), ...series.weight.keys()])];
-  const found = new Map(
-    keys.map((key) => [
-      key,
-      talkToReasons(
-        candidates.get(key)?.evidence,
-        { lean: series.lean.get(key), weight: series.weight.get(key) },
-        books,
-      ),
-    ]),
+    rows.map((row) => [numberIn(row, 'enrolment_no'), candidateFrom(row, context, strips)] as const),
   );
   const graded = masksFor(model.masks, model.catalogue.measure(model.lean));
-  const again = [...candidates.values()].flatMap((candidate) => {
-    const reasons = found.get(candidate.change.clientKey) ?? { reasons: [], asked: null, checked: [] };
-    const why = whyAgain(candidate, graded, settings.contacts.nearFactor, reasons);
-    return why === undefined || (why === 'other-baseline' && reasons.reasons.length > 0)
-      ? []
-      : [againRow(candidate, why)];
+  const judged = judgedByClient(candidates, series, (candidate, lean, weight) => {
+    const found = talkToReasons(candidate?.evidence, { lean, weight }, books);
+    const why = candidate === undefined ? undefined : whyAgain(candidate, graded, settings.contacts.nearFactor, found);
+    return { found, why };
   });
-  const listedAgain = new Set(again.map((row) => row.clientKey));
-  const listed = keys.filter((key) => !listedAgain.has(key) && (found.get(key)?.reasons.length ?? 0) > 0);
-  const isLean = (key: number): boolean => found.get(key)?.reasons.some(({ rule }) => rule !== 'weight-loss') === true;
-  const weights = listed.every(isLean)
+  const leads = judged.map(leadingEnrolment);
+  const again = leads.flatMap((lead) =>
+    lead.why === undefined || lead.candidate === undefined || isTalkedAbout(lead)
+      ? []
+      : [againRow(lead.candidate, lead.why)],
+  );
+  const talked = leads.filter(isTalkedAbout);
+  const isLean = ({ found }: JudgedEnrolment): boolean => found.reasons.some(({ rule }) => rule !== 'weight-loss');
+  const weights = talked.every(isLean)
     ? []
     : await changesOf(ask, model, filter, {
         purpose: 'baseline-latest',
         measure: model.catalogue.measure('weight'),
         signal,
       });
-  const talkTo = listed
-    .flatMap((key): TalkToRow[] => {
-      const { reasons, asked } = found.get(key) ?? { reasons: [], asked: null };
-      const weight = series.weight.get(key);
-      const change = weights.findLast((row) => row.clientKey === key && row.program === weight?.program);
-      const contact = isLean(key)
-        ? candidates.get(key)?.contact
+  const talkTo = talked
+    .flatMap((lead): TalkToRow[] => {
+      const { candidate, weight, found } = lead;
+      const change = weights.findLast((row) => row.clientKey === lead.clientKey && row.program === weight?.program);
+      const contact = isLean(lead)
+        ? candidate?.contact
         : weight !== undefined && change !== undefined
           ? weightRow(weight, change, asOf)
           : undefined;
       if (contact === undefined) return [];
-      const lean = isLean(key) ? series.lean.get(key) : undefined;
+      const lean = isLean(lead) ? lead.lean : undefined;
       const own = lean === undefined ? undefined : books(seriesGroup(lean)).lean;
       const best = lean === undefined || own === undefined ? null : bestOfEarlier(lean, own, filter.level);
-      return [{ ...contact, list: 'talk-to', reasons, best, asked }];
+      return [{ ...contact, list: 'talk-to', reasons: found.reasons, best, asked: found.asked }];
     })
     .sort(byStrength);
-  const checked = [...candidates.values()].filter(
-    ({ change }) => change.admitted && change.result !== null && change.result !== 'no-threshold',
-  );
+  const checked = leads.flatMap(({ candidate }) => {
+    const change = candidate?.change;
+    return change === undefined || !change.admitted || change.result === null || change.result === 'no-threshold'
+      ? []
+      : [change];
+  });
   const rowKeys = new Set(talkTo.map(({ clientKey }) => clientKey));
   return {
     asOf,
     talkTo,
     measureAgain: [...again].sort(byWhy),
     checked: checked.length,
-    byErrorAlone: byErrorAlone(
-      checked.map(({ change }) => change),
-      context,
-      filter.level,
+    byErrorAlone: byErrorAlone(checked, context, filter.level),
+    rules: TALK_TO_RULES.filter(everyone.isOn).map((rule) =>
+      countOf(
+        rule,
+        leads.map(({ found }) => found),
+        talkTo,
+        filter.level,
+      ),
     ),
-    rules: TALK_TO_RULES.filter(everyone.isOn).map((rule) => countOf(rule, [...found.values()], talkTo, filter.level)),
-    weightQuestions: [...series.weight.values()].flatMap((one) => {
-      const loss = found.get(one.clientKey)?.asked ?? null;
-      if (loss === null || rowKeys.has(one.clientKey)) return [];
-      return [{ clientKey: one.clientKey, client: one.client, program: one.program, loss }];
+    weightQuestions: judged.flatMap((enrolments) => {
+      const asking = enrolments.find(({ found, weight }) => found.asked !== null && weight !== undefined);
+      const loss = asking?.found.asked ?? null;
+      if (asking?.weight === undefined || loss === null || rowKeys.has(asking.clientKey)) return [];
+      const { clientKey, client, program } = asking.weight;
+      return [{ clientKey, client, program, loss }];
     }),
-    status: [...series.lean.values()].flatMap((one) => statusFindings(one, statusValues(model), cutOffs)),
+    status: leads.flatMap(({ lean }) => (lean === undefined ? [] : statusFindings(lean, statusValues(model), cutOffs))),
   };
 };

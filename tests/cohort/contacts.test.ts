@@ -122,6 +122,81 @@ test('a rule that the clinic switched off lists nobody and is not counted', asyn
   expect(lists.rules.map(({ rule }) => rule)).toEqual(['lean-slope', 'lean-share', 'weight-loss']);
 });
 
+const asOf = { asOf: '2025-06-30' as IsoDate };
+const ENTERED = { program: 'Check-ups only', program_start: '2025-05-01' };
+
+test('every open program is judged, one row a client: a second one takes no confirmed loss off the list', async () => {
+  const rows = [
+    reading('a', '2025-01-06'),
+    reading('a', '2025-05-03', { ...CELLS, ...ENTERED }),
+    reading('a', '2025-05-14', CELLS),
+    reading('a', '2025-05-20', { ...CELLS, ...ENTERED }),
+  ];
+  const lists = await (await cohortOf(engine, [...STUDY, ...rows], {}, asOf)).contacts(filterFor('ffm'));
+  expect(lists.talkTo).toMatchObject([
+    { client: 'a', program: 'Walking', change: { from: '2025-01-06', to: '2025-05-20' }, seenAtTwoVisits: true },
+  ]);
+  expect(lists.measureAgain).toEqual([]);
+  expect(lists.rules.find(({ rule }) => rule === 'lean-change')).toMatchObject({ checked: 1, listed: 1 });
+});
+
+test('a loss that one program means is not held against the client by another that says nothing of weight', async () => {
+  const light = { weight_kg: '70.0', r_ohm: '507.0', xc_ohm: '48.0' };
+  const rows = [
+    reading('a', '2025-01-06'),
+    reading('a', '2025-01-10', { ...ENTERED, program_start: '2025-01-10' }),
+    reading('a', '2025-05-20', light),
+    reading('a', '2025-05-21', { ...light, ...ENTERED, program_start: '2025-01-10' }),
+  ];
+  const program = (loss: boolean) => ({
+    programs: [
+      {
+        name: 'Walking',
+        plannedVisitWeeks: [],
+        reviews: [],
+        intended: loss ? { weight: 'loss' as const } : {},
+        expectedChange: [{ measure: 'ffm' as const, perKgWeightChange: 0.4 }],
+      },
+    ],
+  });
+  const listed = async (loss: boolean) =>
+    (await (await cohortOf(engine, [...STUDY, ...rows], program(loss), asOf)).contacts(filterFor('ffm'))).talkTo.map(
+      ({ program: name }) => name,
+    );
+  expect(await listed(true)).toEqual([]);
+  expect(await listed(false)).toEqual(['Check-ups only']);
+});
+
+test('a condition that the site records and one visit does not know is that visit’s fault; recorded nowhere it is none', async () => {
+  const others = [reading('b', '2025-01-06'), reading('b', '2025-05-20')];
+  const again = async (first: Cells, latest: Cells, recorded: readonly Cells[]) => {
+    const rows = [...STUDY, ...recorded, reading('a', '2025-01-06', first), reading('a', '2025-05-20', latest)];
+    return (await (await cohortOf(engine, rows, {}, asOf)).contacts(filterFor('ffm'))).measureAgain;
+  };
+  const [known, unknown] = [CELLS, { ...CELLS, since_exercise_h: '' }];
+  expect(await again({}, unknown, others)).toMatchObject([{ client: 'a', why: 'caution', otherBaseline: null }]);
+  expect(await again({ since_exercise_h: '' }, known, others)).toMatchObject([{ client: 'a', why: 'other-baseline' }]);
+  expect(await again({}, unknown, [])).toEqual([]);
+});
+
+test('nobody is called after a meal, whichever pairs take part; what is not known may take part', async () => {
+  const rows = [
+    ...STUDY,
+    reading('meal', '2025-01-06'),
+    reading('meal', '2025-05-20', { ...CELLS, fasted_h: 1 }),
+    reading('blank', '2025-01-06'),
+    reading('blank', '2025-05-20', { ...CELLS, since_exercise_h: '' }),
+  ];
+  const cohort = await cohortOf(engine, rows, {}, asOf);
+  for (const comparable of ['strict', 'caution', 'all'] as const) {
+    const { talkTo, measureAgain } = await cohort.contacts(filterFor('ffm', { comparable }));
+    const again = measureAgain.map(({ client, why }) => `${client}: ${why}`);
+    if (comparable === 'strict') expect(again).toEqual(['meal: cannot-compare', 'blank: caution']);
+    else expect(again).toEqual(['meal: cannot-compare']);
+    expect(talkTo.map(({ client }) => client)).toEqual(comparable === 'strict' ? [] : ['blank']);
+  }
+});
+
 test('another baseline that a person chose counts instead of the one by date, and both are told', async () => {
   const rows = [
     ...STUDY,
@@ -134,7 +209,6 @@ test('another baseline that a person chose counts instead of the one by date, an
       { kind: 'baseline' as const, client: 'a', program: 'Walking', start: '2025-01-06', visitDate: '2025-03-06' },
     ],
   };
-  const asOf = { asOf: '2025-06-30' as IsoDate };
   const byDate = await cohortOf(engine, rows, {}, asOf);
   expect((await byDate.contacts(filterFor('ffm'))).measureAgain).toMatchObject([
     { client: 'a', why: 'other-baseline', otherBaseline: '2025-03-06', programStart: '2025-01-06' },

@@ -1,7 +1,7 @@
 import type { IsoDate } from '../../core/iso-date';
 import type { Row } from '../../engine/types';
 
-/** One visit of a client's open program, beside the latest that holds the same value. */
+/** One visit of an open enrolment, beside the latest that holds the same value. */
 export interface SeriesVisit {
   readonly date: IsoDate;
   readonly k: number;
@@ -18,7 +18,7 @@ export interface SeriesVisit {
   readonly asmi: number | null;
 }
 
-/** The visits of one client from baseline to the latest, oldest first. */
+/** The visits of one open enrolment from baseline to the latest, oldest first. */
 export interface ContactSeries {
   readonly clientKey: number;
   readonly client: string;
@@ -52,18 +52,18 @@ const visitFrom = (row: Row): SeriesVisit => {
   };
 };
 
-/** Rows of the series query by client. `meant` says of a program whether it means people to lose weight; null: nobody said. */
+/** Rows of the series query by enrolment. `meant` says of a program whether it means people to lose weight; null: nobody said. */
 export const contactSeriesFrom = (
   rows: readonly Row[],
   meant: (program: string) => boolean | null,
 ): ReadonlyMap<number, ContactSeries> => {
   const found = new Map<number, ContactSeries & { visits: SeriesVisit[] }>();
   for (const row of rows) {
-    const key = Number(row['client_key']);
+    const key = Number(row['enrolment_no']);
     const program = String(row['program']);
     const own = numberOr(row['intended']);
     const series = found.get(key) ?? {
-      clientKey: key,
+      clientKey: Number(row['client_key']),
       client: String(row['client_id']),
       program,
       programStart: (row['program_start'] ?? null) as IsoDate | null,

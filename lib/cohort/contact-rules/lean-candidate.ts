@@ -12,7 +12,7 @@ import type { CohortErrors } from '../types/precision-row';
 import { numberIn, STRIP_LENGTH, type ContactContext } from './contact-context';
 import { WEIGHT_TERM, type LeanEvidence } from './talk-to-reasons';
 
-/** A client of an open program seen within six weeks: baseline → latest of the lean value, and what it says. */
+/** An open enrolment of a client seen within six weeks: baseline → latest of the lean value, and what it says. */
 export interface Candidate {
   readonly row: Row;
   readonly change: ChangeRow;
@@ -49,11 +49,14 @@ export const lscFor = (errors: CohortErrors, measure: AnyMeasureId, visits: TwoV
 const isAtOwnValues = ({ everyone }: CohortErrors, measure: AnyMeasureId): boolean =>
   everyone.some((entry) => entry.measure === measure && entry.atOwnValues === true);
 
-/** The last values of each client, by key. */
-export const stripsByClient = (rows: readonly Row[], rankLimit: number): ReadonlyMap<number, readonly StripPoint[]> => {
+/** The last values of each enrolment, by number. */
+export const stripsByEnrolment = (
+  rows: readonly Row[],
+  rankLimit: number,
+): ReadonlyMap<number, readonly StripPoint[]> => {
   const strips = new Map<number, StripPoint[]>();
   for (const row of rows) {
-    const key = numberIn(row, 'client_key');
+    const key = numberIn(row, 'enrolment_no');
     const strip = strips.get(key) ?? [];
     strip.push({
       date: String(row['visit_date']) as IsoDate,
@@ -134,7 +137,9 @@ export const candidateFrom = (
       : patterns.includes('fits_cell_mass')
         ? 'cell-mass'
         : 'cannot-tell',
-    strip: (strips.get(change.clientKey) ?? []).filter((point) => point.date <= change.to).slice(-STRIP_LENGTH),
+    strip: (strips.get(numberIn(row, 'enrolment_no')) ?? [])
+      .filter((point) => point.date <= change.to)
+      .slice(-STRIP_LENGTH),
   };
   const notWeightAlone =
     !WEIGHT_TERM.has(context.model.lean) ||

@@ -6,7 +6,8 @@ import { numberIn } from './contact-context';
 import type { Candidate } from './lean-candidate';
 import type { FoundReasons } from './talk-to-reasons';
 
-const AGAIN_ORDER: readonly AgainReason[] = [
+/** The strongest first. */
+export const AGAIN_ORDER: readonly AgainReason[] = [
   'cannot-compare',
   'fits-less-water',
   'near-threshold',
@@ -14,21 +15,35 @@ const AGAIN_ORDER: readonly AgainReason[] = [
   'caution',
 ];
 
-/** Which visit a broken rule belongs to. A label that differs is the latest visit's, unless the one before it agrees. */
-const faultOf = (row: Row, masks: PairMasks): 'latest' | 'baseline' => {
-  const graded = masks.no | masks.caution;
-  const from = numberIn(row, 'broken_from') & graded;
-  const to = numberIn(row, 'broken_to') & graded;
-  const together = numberIn(row, 'broken') & graded & ~(from | to);
+interface Faults {
+  readonly from: number;
+  readonly to: number;
+  /** Of both visits, and of the labels that differ between them. */
+  readonly pair: number;
+}
+
+/** What is broken, or unknown though the site records it, as bits of the graded rules. */
+const faultsOf = (kind: 'broken' | 'unknown', row: Row, { no, caution }: PairMasks): Faults => {
+  const graded = no | caution;
+  const [from, to, pair] = [numberIn(row, `${kind}_from`), numberIn(row, `${kind}_to`), numberIn(row, kind)];
+  return { from: from & graded, to: to & graded, pair: pair & graded };
+};
+
+/** Which visit is at fault. A label that differs is the latest visit's, unless the one before it agrees. */
+const faultIn = (row: Row, { from, to, pair }: Faults): 'latest' | 'baseline' | undefined => {
   if (to !== 0) return 'latest';
+  if (pair === 0) return undefined;
   const agreesWithBefore =
     row['step_rank'] !== null &&
     numberIn(row, 'step_rank') <= 1 &&
     numberIn(row, 'step_from_no') > numberIn(row, 'from_no');
-  return together !== 0 && !agreesWithBefore ? 'latest' : 'baseline';
+  return (pair & ~from) !== 0 && !agreesWithBefore ? 'latest' : 'baseline';
 };
 
-/** Why the latest visit does not answer, where it does not. */
+/**
+ * Why the latest visit does not answer, where it does not. A condition that the latest visit did not meet counts under
+ * every setting of pairs: nobody is called after a meal because a wider setting let the pair in.
+ */
 export const whyAgain = (
   candidate: Candidate,
   masks: PairMasks,
@@ -37,12 +52,11 @@ export const whyAgain = (
 ): AgainReason | undefined => {
   const { row, change, contact, evidence } = candidate;
   if (change.guard === 'stop' || change.guard === 'hold') return undefined;
-  if (!change.admitted) {
-    const broken = (numberIn(row, 'broken') & (masks.no | masks.caution)) !== 0;
-    if (!broken) return undefined;
-    if (faultOf(row, masks) === 'baseline') return 'other-baseline';
-    return change.comparable === 'no' ? 'cannot-compare' : 'caution';
-  }
+  const broken = faultIn(row, faultsOf('broken', row, masks));
+  const fault =
+    broken === 'latest' || change.admitted ? broken : (faultIn(row, faultsOf('unknown', row, masks)) ?? broken);
+  if (fault === 'latest') return change.comparable === 'no' ? 'cannot-compare' : 'caution';
+  if (!change.admitted) return fault === undefined ? undefined : 'other-baseline';
   if (change.result === 'down' && contact.fits === 'water') return 'fits-less-water';
   const near = change.lsc !== null && Math.abs(contact.excess) < nearFactor * change.lsc;
   const alone = found.reasons.every(({ rule }) => rule === 'lean-change');

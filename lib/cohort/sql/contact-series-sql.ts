@@ -22,7 +22,7 @@ const level = (id: 'ffmi' | 'asmi', { catalogue, guards }: CohortModel): string 
 };
 
 /**
- * Every visit from baseline to the latest of the clients seen within six weeks in an open program, with one value and its
+ * Every visit from baseline to the latest of every open enrolment of the clients seen within six weeks, with one value and its
  * grade against the latest visit that holds it, under the one-row table `filter`.
  */
 export const contactSeriesQuery = (measure: Measure, model: CohortModel): string => {
@@ -30,8 +30,7 @@ export const contactSeriesQuery = (measure: Measure, model: CohortModel): string
   const basis = bases.of(measure);
   const latest = `latest_${String(basis.index)}`;
   return `WITH open_now AS (
-  SELECT l.enrolment_no, l.client_key, l.program, e.program_start, e.weight_change_intended, l.baseline_no, l.${latest} AS to_no,
-    ROW_NUMBER() OVER (PARTITION BY l.client_key ORDER BY e.program_start DESC NULLS LAST, l.enrolment_no) AS place
+  SELECT l.enrolment_no, l.client_key, l.program, e.program_start, e.weight_change_intended, l.baseline_no, l.${latest} AS to_no
   FROM enrolment_latest AS l
   JOIN enrolments AS e ON e.enrolment_no = l.enrolment_no AND e.active = 1
   JOIN visits AS v ON v.client_key = l.client_key AND v.visit_no = l.${latest}
@@ -54,7 +53,6 @@ paired AS (
   JOIN visits AS b ON b.client_key = o.client_key AND b.visit_no = o.to_no
   JOIN visits AS a ON a.client_key = o.client_key AND a.in_series = 1
     AND a.visit_no BETWEEN o.baseline_no AND o.to_no AND a.${basis.column} > 0
-  WHERE o.place = 1
 ),
 spans AS (
   SELECT DISTINCT p.enrolment_no, z.visit_date AS from_date, a.visit_date AS to_date
@@ -63,7 +61,7 @@ spans AS (
   JOIN visits AS z ON z.client_key = p.client_key AND z.visit_no = p.baseline_no
 ),
 ${expectedRows('expected', 'spans', measure.id)}
-SELECT p.client_key, c.client_id, p.program, p.program_start, a.visit_date, a.${basis.column} AS k, a.${measure.id} AS value,
+SELECT p.enrolment_no, p.client_key, c.client_id, p.program, p.program_start, a.visit_date, a.${basis.column} AS k, a.${measure.id} AS value,
   a.weight, a.ffm_without_weight AS without_weight, a.weight - z.weight AS weight_change, 
   COALESCE(x.per_kg, 0E0) AS per_kg, COALESCE(x.over_time, 0E0) AS over_time,
   ${level('ffmi', model)}, ${level('asmi', model)}, ${model.study.errorFrom === 'everyone' ? 'CAST(NULL AS TEXT)' : 'g.group_name'} AS group_name,
@@ -78,5 +76,5 @@ JOIN visits AS z ON z.client_key = p.client_key AND z.visit_no = p.baseline_no
 CROSS JOIN filter AS f
 ${model.study.errorFrom === 'everyone' ? '' : 'LEFT JOIN threshold_groups AS g ON g.client_key = p.client_key AND g.visit_no = p.from_no'}
 LEFT JOIN expected AS x ON x.enrolment_no = p.enrolment_no AND x.from_date = z.visit_date AND x.to_date = a.visit_date
-ORDER BY c.client_id, a.visit_date, a.visit_no`;
+ORDER BY c.client_id, p.program_start DESC NULLS LAST, p.enrolment_no, a.visit_date, a.visit_no`;
 };

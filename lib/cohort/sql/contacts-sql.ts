@@ -48,8 +48,9 @@ LEFT JOIN threshold_groups AS gv ON gv.client_key = w.client_key AND gv.visit_no
       };
 
 /**
- * Clients in an active program seen within six weeks, with the baseline→latest change of the lean value, what explains
- * it, who is at fault where a rule is broken, and the visit before within two weeks.
+ * Every active enrolment of a client seen within six weeks, with the baseline→latest change of the lean value, what
+ * explains it, who is at fault where a rule is broken, and the visit before within two weeks; a client's enrolment that
+ * began last first.
  */
 export const contactCandidatesQuery = (model: CohortModel): string => {
   const { lean } = model;
@@ -66,7 +67,7 @@ recent AS (
   SELECT r.*, e.program_start, a.weight AS weight_from, b.weight AS weight_to,
     a.ffm_without_weight AS bare_from, b.ffm_without_weight AS bare_to, a.phase_angle AS phase_from,
     b.phase_angle AS phase_to, b.device AS device_to, a.broken AS broken_from, b.broken AS broken_to,
-    ROW_NUMBER() OVER (PARTITION BY r.client_key ORDER BY e.program_start DESC NULLS LAST, r.enrolment_no) AS place
+    a.unknown AS unknown_from, b.unknown AS unknown_to
   FROM change_rows AS r
   JOIN enrolments AS e ON e.enrolment_no = r.enrolment_no AND e.active = 1
   JOIN visits AS a ON a.client_key = r.client_key AND a.visit_no = r.from_no
@@ -75,17 +76,16 @@ recent AS (
   WHERE r.to_date >= p.as_of - ${String(RECENT_DAYS)}
 ),
 before AS (
-  SELECT q.client_key, q.to_no, MAX(v.visit_no) AS before_no
+  SELECT q.enrolment_no, q.client_key, MAX(v.visit_no) AS before_no
   FROM recent AS q JOIN visits AS v ON v.client_key = q.client_key AND v.in_series = 1
     AND v.visit_no < q.to_no AND v.visit_no > q.from_no AND v.${k} > 0
-  WHERE q.place = 1 GROUP BY q.client_key, q.to_no
+  GROUP BY q.enrolment_no, q.client_key
 ),
 before_pairs AS (
   SELECT q.enrolment_no, q.from_date, v.visit_date AS to_date
   FROM recent AS q
-  JOIN before AS w ON w.client_key = q.client_key AND w.to_no = q.to_no
+  JOIN before AS w ON w.enrolment_no = q.enrolment_no
   JOIN visits AS v ON v.client_key = w.client_key AND v.visit_no = w.before_no
-  WHERE q.place = 1
 ),
 ${expectedRows('expected', 'recent', lean)},
 ${expectedRows('expected_before', 'before_pairs', lean)},
@@ -97,9 +97,10 @@ other AS (
   JOIN visits AS b ON b.client_key = c.client_key AND b.visit_no = c.to_no
   WHERE c.purpose = 0 AND c.bases & ${String(1 << basis.index)} <> 0
 )
-SELECT ${CHANGE_COLUMNS}, r.program_start, r.weight_to - r.weight_from AS weight_change,
+SELECT ${CHANGE_COLUMNS}, r.enrolment_no, r.program_start, r.weight_to - r.weight_from AS weight_change,
   r.bare_to - r.bare_from AS bare_change, r.phase_to - r.phase_from AS phase_change,
-  r.without_weight_direction, r.impedance_direction, r.phase_direction, r.broken_from, r.broken_to, r.rank_limit,
+  r.without_weight_direction, r.impedance_direction, r.phase_direction, r.broken_from, r.broken_to,
+  r.unknown_from, r.unknown_to, r.rank_limit,
   COALESCE(x.per_kg, 0E0) AS per_kg, COALESCE(x.over_time, 0E0) AS over_time,
   COALESCE(xb.per_kg, 0E0) AS before_per_kg, COALESCE(xb.over_time, 0E0) AS before_over_time, o.pair_rank AS step_rank, o.from_no AS step_from_no, v.visit_date AS before_date, v.${lean} AS before_value,
   v.weight - r.weight_from AS before_weight_change, v.${k} AS before_k,
@@ -110,21 +111,20 @@ SELECT ${CHANGE_COLUMNS}, r.program_start, r.weight_to - r.weight_from AS weight
 FROM recent AS r
 JOIN clients AS c ON c.client_key = r.client_key
 LEFT JOIN expected AS x ON x.enrolment_no = r.enrolment_no AND x.from_date = r.from_date AND x.to_date = r.to_date
-LEFT JOIN before AS w ON w.client_key = r.client_key AND w.to_no = r.to_no
+LEFT JOIN before AS w ON w.enrolment_no = r.enrolment_no
 ${joinBefore(model)}
 ${group.join}
 LEFT JOIN expected_before AS xb ON xb.enrolment_no = r.enrolment_no AND xb.from_date = r.from_date AND xb.to_date = v.visit_date
 LEFT JOIN other AS o ON o.client_key = r.client_key AND o.to_no = r.to_no
-WHERE r.place = 1
-ORDER BY c.client_id`;
+ORDER BY c.client_id, r.program_start DESC NULLS LAST, r.enrolment_no`;
 };
 
-/** The lean value at every series visit of the clients in question, graded against the enrolment's baseline. */
+/** The lean value at every series visit of the enrolments in question, graded against the enrolment's baseline. */
 export const stripQuery = ({
   lean,
   catalogue,
   guards,
-}: CohortModel): string => `SELECT v.client_key, v.visit_date, v.${lean} AS value, MIN(g.grade_rank) AS grade_rank
+}: CohortModel): string => `SELECT e.enrolment_no, v.visit_date, v.${lean} AS value, MIN(g.grade_rank) AS grade_rank
 FROM visits AS v
 JOIN enrolments AS e ON e.client_key = v.client_key AND e.active = 1
 JOIN baseline_grades AS g ON g.enrolment_no = e.enrolment_no AND g.visit_no = v.visit_no
@@ -133,5 +133,5 @@ WHERE v.in_series = 1 AND v.${lean} IS NOT NULL AND v.visit_no >= e.baseline_no
   AND v.guards & ${String(guardMask(guards(catalogue.measure(lean)).stop))} = 0
   AND NOT (${outsidePath(catalogue.measure(lean), 'v')})
   AND EXISTS (SELECT 1 FROM visits AS l WHERE l.client_key = v.client_key AND l.in_series = 1 AND l.visit_date >= p.as_of - ${String(RECENT_DAYS)})
-GROUP BY v.client_key, v.visit_date, v.visit_no, v.${lean}
-ORDER BY v.client_key, v.visit_date, v.visit_no`;
+GROUP BY e.enrolment_no, v.visit_date, v.visit_no, v.${lean}
+ORDER BY e.enrolment_no, v.visit_date, v.visit_no`;
