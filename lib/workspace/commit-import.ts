@@ -126,6 +126,8 @@ const commit = async (bench: Workbench, planned: PlannedImport, draft: ImportDra
   const target = await openTarget(bench, planned.target, step);
   if (!target.ok) return target;
   const { header, body } = target.value;
+  // A clinic's first files: from now on there is something to lose. Nothing waits for the answer, a browser may ask.
+  if (body.state.imports.length === 0) void bench.parts.store.persist();
   const { settings } = draft;
   const here = bench.here();
   const shown = here?.id === header.id ? here.built : undefined;

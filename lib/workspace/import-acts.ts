@@ -14,6 +14,7 @@ import { draftImport } from './draft-import';
 import { importAnswers } from './import-answers';
 import { newClinic } from './new-clinic';
 import { readGiven, readTableAgain } from './read-given';
+import { roomForBytes } from './room-for';
 import type { ImportDraft, ReadFiles, Workspace } from './workspace';
 import type { Workbench } from './workbench';
 
@@ -90,7 +91,15 @@ export const importActs = (
     forgetPlan: () => {
       last = undefined;
     },
-    read: (given, into, step = {}) => bench.inTurn(async () => readGiven(given, await remembered(into), step)),
+    read: (given, into, step = {}) =>
+      bench.inTurn(async () => {
+        // Nobody should wait until a gigabyte is read to hear that it cannot be kept.
+        const full = await roomForBytes(
+          parts.store,
+          given.reduce((sum, { blob }) => sum + blob.size, 0),
+        );
+        return full === undefined ? readGiven(given, await remembered(into), step) : err(full);
+      }),
     readAgain: (given, table, headerLine, step = {}) =>
       bench.inTurn(async () =>
         readTableAgain(given, table, headerLine, bench.here()?.kept?.body.state.mappings ?? [], step),

@@ -86,9 +86,16 @@ test('a sealed clinic is locked until its passphrase is given, in this tab and i
   await other.goto('/');
   await expect(other.getByRole('heading', { level: 1 })).toHaveText('The clinic is locked');
   await other.close();
+  // Not a touch from here on: the clock alone goes on.
+  await page.clock.install();
   await page.getByLabel('Passphrase', { exact: true }).fill(PASSPHRASE);
   await page.getByRole('button', { name: 'Unlock' }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toContainText('How Oremoor Clinic is kept');
+  const heading = page.getByRole('heading', { level: 1 });
+  await expect(heading).toContainText('How Oremoor Clinic is kept');
+  await page.clock.fastForward('13:00');
+  await expect(heading).toContainText('How Oremoor Clinic is kept');
+  await page.clock.fastForward('02:10');
+  await expect(heading).toHaveText('The clinic is locked');
 });
 
 test('of two tabs one writes; the other says so, follows, and may take over', async ({ page, context }) => {
@@ -116,6 +123,9 @@ test('the first start says once where the data lies', async ({ page }) => {
   await expect(notice).toContainText('Another log-in on this PC does not see it');
   await notice.getByRole('button', { name: 'Understood' }).click();
   await expect(notice).toHaveCount(0);
+  const trace = 'No trace of an earlier visit was here when this page was opened.';
+  await expect(section(page, 'Keeping')).toContainText(trace);
   await openScreen(page, '/settings/');
   await expect(notice).toHaveCount(0);
+  await expect(section(page, 'Keeping')).not.toContainText(trace);
 });

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import type { Engine } from '../../lib/engine/types';
+import type { ClinicStore } from '../../lib/storage/clinic-store';
 import type { Workspace } from '../../lib/workspace/workspace';
 import { openNodeEngine } from '../../lib/engine/node';
 import { latestOf, reading } from '../cohort/small-clinic';
@@ -128,4 +129,22 @@ test('no file, no used table, a stale plan and nothing usable are each said, and
 test('settings given with an import are kept with it', async () => {
   const session = value(await imported(workspace, [FIRST], 'new', { ...SETTINGS, level: 80 }));
   expect(session.settings.level).toBe(80);
+});
+
+test('the first import of a clinic asks the browser not to clear it; the answer stands with the room', async () => {
+  let asked = 0;
+  const store: ClinicStore = {
+    ...place.store,
+    room: async () => ({ ...(await place.store.room()), persisted: asked > 0 }),
+    persist: () => {
+      asked += 1;
+      return Promise.resolve(true);
+    },
+  };
+  const own = workspaceOn(engine, { ...place, store, bus: newPlace().bus });
+  expect([value(await own.open()).keeping.room.persisted, asked]).toEqual([false, 0]);
+  const first = value(await imported(own, [FIRST]));
+  expect([first.keeping.room.persisted, asked]).toEqual([true, 1]);
+  value(await imported(own, [SECOND], first.clinic.id));
+  expect(asked).toBe(1);
 });

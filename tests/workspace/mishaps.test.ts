@@ -12,6 +12,7 @@ import {
   FIRST,
   imported,
   newPlace,
+  planOf,
   SECOND,
   value,
   workspaceOn,
@@ -87,17 +88,31 @@ describe('an import', () => {
     expect(await clientsOf(value(await workspace.commit(plan, draft)))).toEqual(['a', 'b']);
   });
 
-  test('is refused before anything is kept where the browser has no room, with the sizes', async () => {
+  test('is refused where the browser has no room, with the sizes: before it is read, and before anything is kept', async () => {
+    const room = { usedBytes: 900, quotaBytes: 1000, persisted: false };
     const full = workspaceOn(engine, {
       ...place,
-      store: { ...place.store, room: () => Promise.resolve({ usedBytes: 900, quotaBytes: 1000, persisted: false }) },
+      store: { ...place.store, room: () => Promise.resolve({ ...room }) },
       bus: newPlace().bus,
     });
-    const result = await imported(full, [SECOND], id);
-    expect(result).toMatchObject({
+    class UnreadBlob extends Blob {
+      override slice(): Blob {
+        throw new Error('it is read');
+      }
+      override stream(): never {
+        throw new Error('it is read');
+      }
+    }
+    const refused = {
       ok: false,
       error: { code: 'no_room', message: expect.stringMatching(/1 MB.*1 MB/) as string },
-    });
+    };
+    const unread = new UnreadBlob([SECOND.blob]);
+    expect(await full.read([{ name: 'second.csv', blob: unread }], id)).toMatchObject(refused);
+    Object.assign(room, { quotaBytes: 1e9 });
+    const { commit } = await planOf(full, [SECOND], id);
+    Object.assign(room, { quotaBytes: 1000 });
+    expect(await commit()).toMatchObject(refused);
     await unchanged();
   });
 

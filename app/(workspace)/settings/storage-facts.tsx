@@ -51,6 +51,7 @@ export const StorageFacts = () => {
           {text}
         </p>
       ))}
+      {seen?.storage === 'first-visit-or-cleared' ? <p className="quiet measure">{words.signs.noTrace}</p> : null}
       {persisted ? null : (
         <div className="row">
           <button type="button" className="button" disabled={acting.busy} onClick={() => void ask()}>

@@ -26,6 +26,8 @@ export const settingsKeeping = (f: Formatters) => ({
         'One kept file outlived the list that it belonged to.',
         '# kept files outlived the list that they belonged to.',
       ),
+    noTrace:
+      'No trace of an earlier visit was here when this page was opened. If you have worked here before, this browser forgets its data when it closes: allow this address to keep data, or make a backup before closing.',
     noStorage: 'The browser tells nothing about its storage. Make a backup before closing it.',
   },
   backups: {
