@@ -1,6 +1,6 @@
 import type { Ucum } from '../core/units';
 import { FORBES_CONSTANT, TISSUE_ENERGY } from './energy';
-import type { Verification } from './equation';
+import type { Regressor, Verification } from './equation';
 import { choose, constant, difference, input, product, quotient, sum, type Expression } from './expression';
 
 /** A quantity of the trade that no visit is followed by: a formula with its source, for the calculator and the list. */
@@ -17,6 +17,8 @@ export interface Formula {
   readonly source: string;
   readonly verification: Verification;
   readonly cautions: readonly string[];
+  /** The term of equations that it is, where one reads it. */
+  readonly regressor?: Regressor;
 }
 
 const resistance = input('r_ohm');
@@ -38,6 +40,7 @@ export const FORMULAS: readonly Formula[] = [
     source: 'used by Lukaski & Bolonchuk 1988 for extracellular water',
     verification: 'read-in-secondary-text',
     cautions: [],
+    regressor: 'height2_per_reactance',
   },
   {
     id: 'parallel-resistance',

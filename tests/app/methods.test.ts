@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { agreementFigure, agreementFinding } from '../../app/(workspace)/methods/agreement-view';
 import { comparedWith, compareFigure, compareFinding, othersOf } from '../../app/(workspace)/methods/compare-view';
-import { groupWords, measuredWords, fitWords } from '../../app/(workspace)/methods/entry-words';
+import { formulaUseWords, groupWords, measuredWords, fitWords } from '../../app/(workspace)/methods/entry-words';
 import { methodEntries } from '../../app/(workspace)/methods/method-entries';
+import { entryUse } from '../../app/(workspace)/methods/entry-use';
+import { formulaUse } from '../../app/(workspace)/methods/formula-use';
 import { methodsFinding, missedParts } from '../../app/(workspace)/methods/methods-finding';
 import { energyEquation } from '../../app/(workspace)/client/energy-equation';
 import { valueMark } from '../../app/_state/value-mark';
@@ -20,6 +22,7 @@ import type { Equation } from '../../lib/measures/equation';
 import { REE_CUNNINGHAM_1991 } from '../../lib/measures/equations/ree-cunningham-1991';
 import { REE_SCHOFIELD_1985 } from '../../lib/measures/equations/ree-schofield-1985';
 import { PUBLISHED_EQUATIONS } from '../../lib/measures/equations/published-equations';
+import { FORMULAS } from '../../lib/measures/formulas';
 import { mayBeChosen, methodChoices } from '../../lib/workspace/method-choices';
 
 const f = createFormatters();
@@ -122,6 +125,37 @@ describe('the equation of resting energy on one client’s page', () => {
     expect(named(REE_CUNNINGHAM_1991, ' (equation entered by the clinic)')).toBe(
       'Cunningham 1991, from fat-free mass (equation entered by the clinic)',
     );
+  });
+});
+
+describe('where a formula is used', () => {
+  const said = (id: string, patch: Partial<Settings['methods']['equations']> = {}): string => {
+    const formula = FORMULAS.find((one) => one.id === id);
+    if (formula === undefined) throw new Error(`no ${id}`);
+    return formulaUseWords(formulaUse(formula, methodChoices(withEquations(patch))), messages);
+  };
+  const withEquations = (patch: Partial<Settings['methods']['equations']>): Settings => ({
+    ...DEFAULT_SETTINGS,
+    methods: { ...DEFAULT_SETTINGS.methods, equations: { ...DEFAULT_SETTINGS.methods.equations, ...patch } },
+  });
+  const entry = methodEntries(DEFAULT_CATALOGUE, PUBLISHED_EQUATIONS).find(({ id }) => id === 'formula-tissue-energy');
+  const useOf = (settings: Settings) => entry && entryUse(entry, DEFAULT_CATALOGUE, methodChoices(settings), settings);
+
+  it('is the page of one client for the energy of tissue, as long as resting energy is computed there', () => {
+    expect(said('tissue-energy')).toMatch(/^On the page of one client/);
+    expect(useOf(DEFAULT_SETTINGS)).toBe('inForce');
+    expect(said('tissue-energy', { ree: null })).toBe(messages.methodsEntries.usedByCalculator);
+    expect(useOf(withEquations({ ree: null }))).toBe('no');
+  });
+  it('is an equation in force where the formula is a term of it', () => {
+    expect(said('reactance-index')).toBe(messages.methodsEntries.usedByCalculator);
+    expect(said('reactance-index', { ecw: 'ecw-lukaski-bolonchuk-1988' })).toBe(
+      'As a term of Lukaski & Bolonchuk 1988, in force in this clinic; no visit is followed by it alone.',
+    );
+  });
+  it('is the calculator alone for every other formula', () => {
+    for (const { id } of FORMULAS.filter((one) => one.id !== 'tissue-energy'))
+      expect(said(id)).toBe(messages.methodsEntries.usedByCalculator);
   });
 });
 

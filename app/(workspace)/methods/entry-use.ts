@@ -2,6 +2,7 @@ import type { Settings } from '../../../lib/cohort/settings';
 import type { Catalogue } from '../../../lib/measures/catalogue';
 import type { MethodChoice } from '../../../lib/workspace/method-choices';
 import { offeredCutOffs, offeredReferences } from '../../../lib/workspace/offered-methods';
+import { formulaUse } from './formula-use';
 import type { MethodEntry } from './method-entries';
 
 /** How an entry is used in the open clinic. */
@@ -18,7 +19,7 @@ export const entryUse = (
     case 'value':
       return catalogue.follows(entry.measureId) ? 'followed' : 'no';
     case 'formula':
-      return 'no';
+      return formulaUse(entry.formula, choices).kind === 'calculator' ? 'no' : 'inForce';
     case 'equation':
       if (choices.some(({ chosen }) => chosen?.id === entry.equation.id)) return 'inForce';
       return settings.methods.switchedOn.includes(entry.equation.id) ? 'switchedOn' : 'no';

@@ -1,6 +1,7 @@
 import type { Formatters } from '../../../lib/core/formatters';
 import type { Messages } from '../../../lib/core/messages/en';
 import type { Equation } from '../../../lib/measures/equation';
+import type { FormulaUse } from './formula-use';
 import type { MethodEntry } from './method-entries';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -97,4 +98,16 @@ export const fitWords = ({ fit, unit }: Equation, messages: Messages, f: Formatt
   ];
   if (parts.length === 0) return words.fitNone;
   return `${parts.join(', ')}${fit.fromMemory === true ? ` ${words.fitFromMemory}` : ''}`;
+};
+
+/** Where a formula is used in the open clinic. */
+export const formulaUseWords = (use: FormulaUse, { methodsEntries: words }: Messages): string => {
+  switch (use.kind) {
+    case 'energy-of-tissue':
+      return words.usedForTissue;
+    case 'term':
+      return words.usedAsTerm({ equations: use.equations.map(({ name }) => name) });
+    case 'calculator':
+      return words.usedByCalculator;
+  }
 };

@@ -5,14 +5,18 @@ import { useMessages } from '../../_state/language-provider';
 import { FactList } from '../../_ui/fact-list';
 import { CalculatorPanel } from './calculator-panel';
 import { CautionsList } from './cautions-list';
+import { formulaUse } from './formula-use';
+import { formulaUseWords } from './entry-words';
 import { notationSigns } from './formula-signs';
 import { NotationFormula } from './notation-formula';
 import styles from './methods-screen.module.css';
+import { useClinicMethods } from './use-clinic-methods';
 
 /** A quantity that no visit is followed by: its formula, source and a calculator. */
 export const FormulaEntry = ({ formula }: { readonly formula: Formula }) => {
   const messages = useMessages();
   const words = messages.methodsEntries;
+  const { choices } = useClinicMethods();
   const { cautions, source } = formula;
   return (
     <>
@@ -39,7 +43,7 @@ export const FormulaEntry = ({ formula }: { readonly formula: Formula }) => {
             [words.status, messages.methods.status[formula.verification]],
             [words.source, source === 'definition' ? '' : source],
             [words.cautions, cautions.length === 0 ? null : <CautionsList key="c" cautions={cautions} />],
-            [words.usedHere, words.usedByCalculator],
+            [words.usedHere, formulaUseWords(formulaUse(formula, choices), messages)],
           ]}
         />
       </section>

@@ -70,6 +70,10 @@ export const methodsEntries = (f: Formatters) => ({
   usedHere: 'Where it is used here',
   usedNowhere: 'Nowhere in this clinic.',
   usedByCalculator: 'By the calculator alone: no visit is followed by it.',
+  usedForTissue:
+    'On the page of one client: the energy of the tissue that changed, where fat or fat-free mass changed by more than error.',
+  usedAsTerm: (p: { equations: readonly string[] }) =>
+    `As a term of ${f.list(p.equations)}, in force in this clinic; no visit is followed by it alone.`,
   usedInForce: (p: { quantity: string }) => `Computes ${p.quantity} in this clinic.`,
   usedIn: (p: { values: readonly string[] }) => `Stands behind ${f.list(p.values)}.`,
   usedByValue: (p: { equation: string }) => `Followed in this clinic, computed by ${p.equation}.`,
