@@ -7,6 +7,7 @@ import { entryUse } from '../../app/(workspace)/methods/entry-use';
 import { formulaUse } from '../../app/(workspace)/methods/formula-use';
 import { methodsFinding, missedParts } from '../../app/(workspace)/methods/methods-finding';
 import { energyEquation } from '../../app/(workspace)/client/energy-equation';
+import { equationShare } from '../../app/_state/equation-share';
 import { valueMark } from '../../app/_state/value-mark';
 import { DEFAULT_SETTINGS, type Settings } from '../../lib/cohort/settings';
 import type { EquationDifference, EquationFit, ExportAgreement } from '../../lib/cohort/types/methods';
@@ -59,6 +60,23 @@ describe('the finding of Methods', () => {
       { what: 'body mass index', visits: 12 },
       { what: 'age', visits: 3 },
     ]);
+  });
+});
+
+describe('the share of visits inside the group of an equation', () => {
+  const ffm = DEFAULT_CATALOGUE.measure('ffm');
+  it('stands in a figure’s caption as a sentence and in a table’s file as two counts', () => {
+    expect(equationShare([fit(40, 30)], ffm, false, messages)).toEqual({
+      sentence: '30 of 40 visits lie inside the group that Kyle 2001 was made for; the others are marked or held.',
+      facts: [
+        { title: 'Visits with the value', value: 40 },
+        { title: 'Visits inside the group of the equation', value: 30 },
+      ],
+    });
+  });
+  it('is not said of a value without an equation, or that nobody has', () => {
+    expect(equationShare([fit(40, 30)], DEFAULT_CATALOGUE.measure('weight'), false, messages)).toBeUndefined();
+    expect(equationShare([fit(0, 0)], ffm, false, messages)).toBeUndefined();
   });
 });
 

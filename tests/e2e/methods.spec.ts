@@ -191,11 +191,16 @@ test('a clinic enters an equation of its own, is told what is missing, computes 
     return readFileSync(await file.path(), 'utf8');
   };
   await follow(page, '/programs/');
+  const share = 'visits lie inside the group that Oremoor 2024 was made for';
+  await expect(page.locator('figcaption').first()).toContainText(share);
   const everyProgram = page.getByRole('region', { name: 'Every program, in numbers' });
-  expect(await tableOf(everyProgram)).toContain(`fat-free mass (${mark}),Oremoor 2024`);
+  const programsFile = await tableOf(everyProgram);
+  expect(programsFile).toContain('Value,Equation,Visits with the value,Visits inside the group of the equation');
+  expect(programsFile).toContain(`fat-free mass (${mark}),Oremoor 2024,`);
   expect(await tableOf(page.getByRole('region', { name: 'Against error alone' }))).toContain(mark);
   await follow(page, '/indices/');
-  const indices = `fat-free mass index (${mark}) and fat mass index (${mark}),Oremoor 2024`;
+  await expect(page.locator('figcaption').first()).toContainText(share);
+  const indices = `fat-free mass index (${mark}) and fat mass index (${mark}),Oremoor 2024,`;
   expect(await tableOf(page.getByRole('region', { name: 'By program' }))).toContain(indices);
   expect(await tableOf(page.getByRole('region', { name: 'Every point' }))).toContain(indices);
   await page.getByRole('region', { name: 'Every point' }).getByRole('link').first().click();

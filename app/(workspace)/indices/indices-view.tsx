@@ -7,6 +7,7 @@ import { describeIndexChart, tableIndexChart } from '../../../lib/figures/index-
 import { drawIndexChart } from '../../../lib/figures/index-chart/draw';
 import { buildIndexChart } from '../../../lib/figures/index-chart/spec';
 import { citationLine } from '../../../lib/measures/citation';
+import { useEquationShare } from '../../_state/use-equation-share';
 import { useValueFacts } from '../../_state/use-value-facts';
 import { valueMark } from '../../_state/value-mark';
 import { useSession } from '../../_state/workspace-provider';
@@ -47,7 +48,8 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
   const { cohort } = useSession();
   const { summary } = cohort;
   const equation = cohort.catalogue.equations.ffm;
-  const facts = useValueFacts('ffmi', 'fmi');
+  const share = useEquationShare('ffmi');
+  const facts = [...useValueFacts('ffmi', 'fmi'), ...(share?.facts ?? [])];
   const openPath = useOpenPath();
   const context = useFigureContext({ width: 760, height: 580 });
   const [program, setProgram] = useState<string | undefined>(undefined);
@@ -98,6 +100,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
                     source: citationLine(equation.citation),
                     mark: valueMark(cohort.catalogue.measure('ffmi'), marks) ?? null,
                   }),
+                  ...(share === undefined ? [] : [share.sentence]),
                   level,
                   ...(held === 0 ? [] : [words.heldNote({ n: held })]),
                   ...(path.length === 0 ? [] : [words.path({ n: path.length })]),
@@ -145,7 +148,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
           isMarked={(point) => String(point.clientKey) === pointed}
         />
       </div>
-      <EquationShare measure="ffmi" />
+      <EquationShare share={share} />
     </div>
   );
 };

@@ -8,6 +8,7 @@ import { describeProgramIntervals, tableProgramIntervals } from '../../../lib/fi
 import { drawProgramIntervals } from '../../../lib/figures/program-intervals/draw';
 import { buildProgramIntervals } from '../../../lib/figures/program-intervals/spec';
 import { useFormatters, useMessages } from '../../_state/language-provider';
+import { useEquationShare } from '../../_state/use-equation-share';
 import { useFilter } from '../../_state/use-filter';
 import { useNamedMeasure } from '../../_state/use-named-measure';
 import { useValueFacts } from '../../_state/use-value-facts';
@@ -51,7 +52,8 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
   const [active, setActive] = useState<string | undefined>(undefined);
   const [pointed, setPointed] = useState<string | undefined>(undefined);
   const measure = useNamedMeasure(filter.measure);
-  const facts = useValueFacts(filter.measure);
+  const share = useEquationShare(filter.measure);
+  const facts = [...useValueFacts(filter.measure), ...(share?.facts ?? [])];
   const precision = cohort.precision(filter.level).find((row) => row.measure === filter.measure);
   const threshold = judgingThreshold(precision);
   const lsc = threshold === null ? null : formatters.quantity(threshold, measure.unit, measure.decimals);
@@ -106,7 +108,13 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
             frame={{
               title: words.figureTitle({ value: measure.name }),
               subtitle: sensitivity === undefined ? lead : `${capitalised(sensitivity)}. ${lead}`,
-              caption: [...source, ...notes, ...unchecked, words.notCompared].join(' '),
+              caption: [
+                ...source,
+                ...notes,
+                ...unchecked,
+                ...(share === undefined ? [] : [share.sentence]),
+                words.notCompared,
+              ].join(' '),
             }}
             draw={(theme) => drawProgramIntervals(spec, theme)}
             alternative={describeProgramIntervals(spec, context.words)}
@@ -130,7 +138,7 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
         />
         <p className={styles.notes}>{words.countsNote}</p>
         {rows.some(({ asMeant }) => asMeant !== null) ? <p className={styles.notes}>{words.asMeantNote}</p> : null}
-        <EquationShare measure={filter.measure} />
+        <EquationShare share={share} />
       </div>
       <ByErrorTable rows={rows} measure={measure} facts={facts} />
     </div>

@@ -23,5 +23,7 @@ export const table = (f: Formatters) => ({
   facts: {
     value: 'Value',
     equation: 'Equation',
+    visits: 'Visits with the value',
+    inside: 'Visits inside the group of the equation',
   },
 });
