@@ -62,6 +62,14 @@ export const TISSUE_ENERGY: Sourced<{ readonly fat: number; readonly fatFree: nu
   verification: 'read-in-secondary-text',
 };
 
+/** The rule of thumb for a change of weight, in kcal/kg. */
+export const WEIGHT_CHANGE_RULE: Sourced<number> = {
+  value: 7700,
+  source:
+    'a rule of thumb of the trade (3500 kcal a pound, 32.2 MJ a kilogram), read in a secondary text; its author is not known here',
+  verification: 'read-in-secondary-text',
+};
+
 /** Forbes' constant in kg. */
 export const FORBES_CONSTANT: Sourced<number> = {
   value: 10.4,

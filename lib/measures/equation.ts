@@ -75,6 +75,8 @@ export interface Population {
   readonly ageFrom?: number;
   readonly bmi?: readonly [number, number];
   readonly sex?: 'F' | 'M';
+  /** As the source that was read names it; never an input. */
+  readonly ancestry?: string;
   /** Which of the figures above are from memory. */
   readonly fromMemory?: readonly ('n' | 'ageYears' | 'ageFrom' | 'bmi')[];
 }

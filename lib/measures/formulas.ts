@@ -1,5 +1,5 @@
-import type { Ucum } from '../core/units';
-import { FORBES_CONSTANT, TISSUE_ENERGY } from './energy';
+import { KILOJOULES_PER_KILOCALORIE, type Ucum } from '../core/units';
+import { FORBES_CONSTANT, TISSUE_ENERGY, WEIGHT_CHANGE_RULE } from './energy';
 import type { Regressor, Verification } from './equation';
 import { choose, constant, difference, input, product, quotient, sum, type Expression } from './expression';
 
@@ -108,6 +108,21 @@ export const FORMULAS: readonly Formula[] = [
     cautions: ['Both must come from one method.'],
   },
   {
+    id: 'extracellular-to-intracellular',
+    name: 'Extracellular to intracellular water',
+    sign: 'ratio',
+    about: 'water',
+    unit: '1',
+    decimals: 2,
+    formula: quotient(input('ecw_l'), difference(input('tbw_l'), input('ecw_l'))),
+    notation: 'ECW / (TBW − ECW)',
+    source: 'definition, read in a compendium that quotes Lukaski & Bolonchuk',
+    verification: 'read-in-secondary-text',
+    cautions: [
+      'Both must come from one method: the error of a quotient of two estimates is larger than that of either.',
+    ],
+  },
+  {
     id: 'water-from-fat-free-mass',
     name: 'Total body water from fat-free mass',
     sign: 'TBW',
@@ -192,6 +207,24 @@ export const FORMULAS: readonly Formula[] = [
     verification: TISSUE_ENERGY.verification,
     cautions: [
       'The energy of tissue that was lost or gained, not what a person ate or spent. A lean change by impedance can be water, which holds none.',
+    ],
+  },
+  {
+    id: 'weight-change-energy',
+    name: 'Energy of a weight change by the rule of 7700 kcal a kilogram',
+    sign: 'ΔE',
+    about: 'energy',
+    unit: 'MJ',
+    decimals: 0,
+    formula: product(
+      constant((WEIGHT_CHANGE_RULE.value * KILOJOULES_PER_KILOCALORIE) / 1000),
+      input('weight_change_kg'),
+    ),
+    notation: '7700·0.004184·ΔW',
+    source: WEIGHT_CHANGE_RULE.source,
+    verification: WEIGHT_CHANGE_RULE.verification,
+    cautions: [
+      'An average over mixed tissue, no constant: a kilogram of fat holds more, a kilogram of lean tissue less. Where both changes are known, the energy content of a change of tissue says more.',
     ],
   },
   {

@@ -15,6 +15,7 @@ export const INPUT_IDS = [
   'waist_cm',
   'arm_cm',
   'calf_cm',
+  'weight_change_kg',
   'fm_change_kg',
   'ffm_change_kg',
   'thigh_cm',

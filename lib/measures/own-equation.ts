@@ -61,6 +61,7 @@ const equationSchema = z.strictObject({
     ageYears: range.exactOptional(),
     bmi: range.exactOptional(),
     sex: z.enum(['F', 'M']).exactOptional(),
+    ancestry: z.string().min(1).exactOptional(),
   }),
   posture: z.enum(['lying', 'standing']).nullable(),
   electrodePath: z

@@ -60,6 +60,7 @@ onDemo(
     await expect(page).toHaveURL(/entry=ffm-kyle-2001/);
     await expect(page.getByRole('heading', { level: 1 })).toHaveText('Kyle 2001');
     await expect(page.locator('math')).toContainText('FFM=−4.104+0.518·H2R');
+    await expect(page.getByRole('main')).toContainText(/Ancestry of the group\s*white/);
     const source = page.getByRole('link', { name: /^doi 10\.1016/ });
     await expect(source).toHaveAttribute('rel', /noreferrer/);
     const calculator = page.getByRole('region', { name: 'Calculator' });

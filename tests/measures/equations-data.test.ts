@@ -175,3 +175,11 @@ describe('electrode paths', () => {
     expect(other.map(({ id, frequencyKhz }) => [id, frequencyKhz])).toEqual([['asm-kim-2014', 250]]);
   });
 });
+
+// Words for descent that the descriptions use: who reads a group by a field finds all of them there.
+test('an equation whose group is described by descent names it as its ancestry', () => {
+  const byDescent = /\b(white|black|Asian|Indian|Chinese|Japanese|Korean|Taiwanese)\b/i;
+  const described = PUBLISHED_EQUATIONS.filter(({ population }) => byDescent.test(population.description));
+  expect(described.length).toBeGreaterThan(7);
+  for (const { id, population } of described) expect(population.ancestry, id).toMatch(byDescent);
+});

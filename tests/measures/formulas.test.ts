@@ -36,6 +36,13 @@ describe('formulas beside the values that are followed', () => {
     expect(value('tissue-energy', { fm_change_kg: -1, ffm_change_kg: -4 })).toBeCloseTo(-69.9, 9);
   });
 
+  // 7700 kcal of 4.184 kJ are 32.2168 MJ: the source prints 32.2.
+  test('the rule for a weight change gives the energy of a kilogram, in the unit of the other', () => {
+    const kilogram = value('weight-change-energy', { weight_change_kg: -1 }) ?? Number.NaN;
+    expect(kilogram).toBeCloseTo(-32.2168, 10);
+    expect(convertEnergy(kilogram, 'MJ/d', 'kcal/d')).toBeCloseTo(-7700, 9);
+  });
+
   // Arithmetic of Forbes' 10.4 / (10.4 + FM).
   test.each([
     [10, '0.5098'],
@@ -66,6 +73,8 @@ describe('formulas beside the values that are followed', () => {
   test('water: the inner part is the rest, a share needs a whole', () => {
     expect(value('intracellular-water', { tbw_l: 40, ecw_l: 17 })).toBe(23);
     expect(value('extracellular-share', { tbw_l: 40, ecw_l: 17 })).toBe(42.5);
+    expect(value('extracellular-to-intracellular', { tbw_l: 40, ecw_l: 17 })).toBeCloseTo(17 / 23, 12);
+    expect(value('extracellular-to-intracellular', { tbw_l: 17, ecw_l: 17 })).toBeUndefined();
     expect(value('extracellular-share', { tbw_l: 0, ecw_l: 17 })).toBeUndefined();
     expect(value('water-from-fat-free-mass', { ffm_kg: 59.5573 })).toBeCloseTo(43.4768, 4);
   });

@@ -8,6 +8,7 @@ import { findStratum } from '../../lib/measures/references/find-stratum';
 import { overlappingStrata } from '../../lib/measures/references/overlapping-strata';
 import { OWN_COHORT_REFERENCE, PUBLISHED_REFERENCES } from '../../lib/measures/references/published-references';
 import { isReferenceInForceByDefault, type IndexStratum } from '../../lib/measures/references/reference-set';
+import { SCHUTZ_2002 } from '../../lib/measures/references/schutz-2002';
 import { US_ADULTS_2011_2018 } from '../../lib/measures/references/us-adults-2011-2018';
 import { quantileType7 } from '../../lib/stats/quantile-type-7';
 import { expectClose, expectPrinted } from '../stats/expect-close';
@@ -69,9 +70,11 @@ describe('every reference population', () => {
           ? set.strata.flatMap(({ rh, xch }) => [rh.sd, xch.sd])
           : set.kind === 'indices'
             ? set.strata.flatMap(({ fmi, ffmi }) => [fmi.sd, ffmi.sd])
-            : set.strata.map(({ mean, spread }) =>
-                spread.kind === 'sd' ? spread.sd : Math.min(mean - spread.low, spread.high - mean),
-              );
+            : set.kind === 'index-medians'
+              ? set.strata.flatMap(({ fmi, ffmi }) => [fmi, ffmi])
+              : set.strata.map(({ mean, spread }) =>
+                  spread.kind === 'sd' ? spread.sd : Math.min(mean - spread.low, spread.high - mean),
+                );
       for (const spread of spreads) expect(spread).toBeGreaterThan(0);
     },
   );
@@ -84,6 +87,7 @@ describe('every reference population', () => {
   test('is off by default where it is from memory', () => {
     expect(PUBLISHED_REFERENCES.filter(isReferenceInForceByDefault).map(({ id }) => id)).toEqual([
       'indices-us-adults-2011-2018',
+      'indices-schutz-2002',
       'phase-angle-mattiello-2020',
     ]);
   });
@@ -191,4 +195,15 @@ describe.skipIf(!present)(`the survey’s rows${MISSING}`, () => {
     for (const { n } of US_ADULTS_2011_2018.strata) expect(n).toBeGreaterThan(1000);
     expectClose(total(US_ADULTS_2011_2018.strata.map(({ n }) => n)), 11_779);
   });
+});
+
+// As printed in the abstract: kg/m² at 18–34 years.
+test('the medians of Schutz 2002 belong to the youngest age band alone', () => {
+  const medians = (sex: 'F' | 'M', ageYears: number) => {
+    const found = findStratum(SCHUTZ_2002, { sex, ageYears });
+    return found && [found.ffmi, found.fmi];
+  };
+  expect(medians('M', 18)).toEqual([18.9, 4]);
+  expect(medians('F', 34.9)).toEqual([15.4, 5.5]);
+  expect(medians('F', 35)).toBeUndefined();
 });

@@ -26,6 +26,7 @@ const UNIT_OF = {
   waist_cm: 'cm',
   arm_cm: 'cm',
   calf_cm: 'cm',
+  weight_change_kg: 'kg',
   fm_change_kg: 'kg',
   ffm_change_kg: 'kg',
   thigh_cm: 'cm',

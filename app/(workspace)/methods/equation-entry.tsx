@@ -58,6 +58,7 @@ export const EquationEntry = ({ equation }: { readonly equation: Equation }) => 
           facts={[
             [words.status, equation.verificationNote],
             [words.madeFor, groupWords(equation, messages, formatters)],
+            [words.ancestry, equation.population.ancestry ?? words.ancestryNotSaid],
             [words.measured, measuredWords(equation, messages)],
             [words.referenceMethod, equation.referenceMethod],
             [words.fit, fitWords(equation, messages, formatters)],

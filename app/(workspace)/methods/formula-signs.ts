@@ -67,6 +67,7 @@ const NOTATION_UNITS = {
   ASM: 'kg',
   TBW: 'L',
   ECW: 'L',
+  ΔW: 'kg',
   ΔFM: 'kg',
   ΔFFM: 'kg',
   f: '',

@@ -92,6 +92,14 @@ const ABOUT_CUT_OFF: Readonly<Record<CutOffQuantity, About>> = {
   chair: 'strength',
 };
 
+const ABOUT_REFERENCE: Readonly<Record<(ReferenceSet | OwnCohortReference)['kind'], About>> = {
+  vector: 'electrical',
+  indices: 'fat-free',
+  'index-medians': 'fat-free',
+  'phase-angle': 'electrical',
+  'own-cohort': 'electrical',
+};
+
 /** Values that a clinic does not follow are shown as they would be by default. */
 const UNFOLLOWED = catalogueFor({ ...DEFAULT_EQUATIONS, geometryCorrected: true });
 
@@ -133,7 +141,7 @@ export const methodEntries = (
   ...[OWN_COHORT_REFERENCE, ...PUBLISHED_REFERENCES, ...ownReferences].map((reference): MethodEntry => ({
     kind: 'reference',
     id: `reference-${reference.id}`,
-    about: reference.kind === 'indices' ? 'fat-free' : 'electrical',
+    about: ABOUT_REFERENCE[reference.kind],
     status: reference.kind === 'own-cohort' ? 'definition' : reference.verification,
     reference,
   })),

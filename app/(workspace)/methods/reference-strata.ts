@@ -73,6 +73,15 @@ export const strataTable = (reference: ReferenceSet, messages: Messages, f: Form
         ],
         rows: reference.strata.map((one) => [...who(one), figures(one.ffmi), figures(one.fmi), r(one.r)]),
       };
+    case 'index-medians':
+      return {
+        columns: [
+          ...head,
+          words.median({ value: `${messages.measures.ffmi.short}, kg/m²` }),
+          words.median({ value: `${messages.measures.fmi.short}, kg/m²` }),
+        ],
+        rows: reference.strata.map((one) => [...who(one), f.number(one.ffmi, 1), f.number(one.fmi, 1)]),
+      };
     case 'phase-angle':
       return {
         columns: [...head, words.mean({ value: `${messages.measures.phase_angle.short}, °` })],

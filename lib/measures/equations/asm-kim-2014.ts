@@ -21,6 +21,7 @@ export const ASM_KIM_2014: Equation = {
   ],
   sexCoding: { M: 1, F: 0 },
   population: {
+    ancestry: 'Korean',
     description: '720 older Korean adults (285 men, 435 women), checked in 410 others',
     n: 720,
     ageYears: [65, 80],

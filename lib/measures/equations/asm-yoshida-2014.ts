@@ -27,7 +27,7 @@ export const ASM_YOSHIDA_2014: Equation = {
     },
   ],
   sexCoding: { M: 1, F: 0 },
-  population: { description: 'Japanese adults from 65 years', ageFrom: 65 },
+  population: { description: 'Japanese adults from 65 years', ancestry: 'Japanese', ageFrom: 65 },
   posture: 'lying',
   electrodePath: 'hand-to-foot',
   frequencyKhz: 50,

@@ -17,7 +17,7 @@ export const FFM_JAPANESE_BOYS_1994: Equation = {
     },
   ],
   sexCoding: { M: 1, F: 0 },
-  population: { description: '141 Japanese boys', n: 141, ageYears: [9, 14], sex: 'M' },
+  population: { description: '141 Japanese boys', ancestry: 'Japanese', n: 141, ageYears: [9, 14], sex: 'M' },
   posture: 'lying',
   electrodePath: 'hand-to-foot',
   frequencyKhz: 50,

@@ -22,6 +22,7 @@ export const FFM_KYLE_2001: Equation = {
   sexCoding: { M: 1, F: 0 },
   population: {
     description: '343 healthy white adults (202 men, 141 women)',
+    ancestry: 'white',
     n: 343,
     ageYears: [20, 94],
     bmi: [17, 33.8],

@@ -30,6 +30,7 @@ export const FFM_RUSH_2006: Equation = {
   ],
   sexCoding: { M: 1, F: 0 },
   population: {
+    ancestry: 'Asian and Fijian Indian',
     description: '211 Asian and Fijian Indian adults (110 men, 101 women), from 20 to over 60 years',
     n: 211,
     ageFrom: 20,

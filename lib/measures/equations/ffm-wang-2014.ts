@@ -18,6 +18,7 @@ export const FFM_WANG_2014: Equation = {
   ],
   sexCoding: { M: 1, F: 0 },
   population: {
+    ancestry: 'Chinese',
     description: '255 healthy Chinese children and adolescents (127 boys, 128 girls)',
     n: 255,
     ageYears: [9, 19],

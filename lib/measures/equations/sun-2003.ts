@@ -17,6 +17,7 @@ const CITATION: Citation = {
 
 const POPULATION: Population = {
   description: '1829 people of five centres (1474 white, 355 black)',
+  ancestry: 'white and black',
   n: 1829,
   ageYears: [12, 94],
 };

@@ -42,6 +42,12 @@ export interface IndexStratum extends ReferenceStratum {
   readonly r?: number;
 }
 
+/** Medians of fat mass index and fat-free mass index in kg/m², where a source gives nothing else: no z score comes from them. */
+export interface IndexMedianStratum extends ReferenceStratum {
+  readonly fmi: number;
+  readonly ffmi: number;
+}
+
 /**
  * What stands beside a mean phase angle: the SD of people, or the 95 % confidence interval of the mean. The interval says
  * how well the mean is known, not how people differ: no z score comes from it.
@@ -93,13 +99,18 @@ export interface IndexReferenceSet extends ReferenceHead {
   readonly strata: readonly IndexStratum[];
 }
 
+export interface IndexMedianReferenceSet extends ReferenceHead {
+  readonly kind: 'index-medians';
+  readonly strata: readonly IndexMedianStratum[];
+}
+
 export interface PhaseAngleReferenceSet extends ReferenceHead {
   readonly kind: 'phase-angle';
   readonly strata: readonly PhaseAngleStratum[];
 }
 
 /** A reference population as data. Strata of one sex do not overlap; between them there may be gaps. */
-export type ReferenceSet = VectorReferenceSet | IndexReferenceSet | PhaseAngleReferenceSet;
+export type ReferenceSet = VectorReferenceSet | IndexReferenceSet | IndexMedianReferenceSet | PhaseAngleReferenceSet;
 
 /** The clinic's own clients as a reference: its figures are computed from the visits, never kept here. */
 export interface OwnCohortReference {
