@@ -144,6 +144,20 @@ test('OM-0120: no result across the visit, no number of it, and not the word', a
   await expect(path.locator('.path .mark')).toHaveCount(2);
   await expect(path.locator('.path line')).toHaveCount(0);
   await expect(page.locator('body')).not.toContainText(/pregnan/i);
+  const cautions = article().getByRole('region', { name: 'Cautions recorded for this client' });
+  await cautions.getByRole('button', { name: 'Show the cautions recorded' }).click();
+  await expect(cautions.getByRole('listitem')).toHaveText([
+    'pregnant: 2 June 2025',
+    '16 weeks after giving birth: 15 December 2025',
+  ]);
+  await page.emulateMedia({ media: 'print' });
+  await expect(cautions).toBeHidden();
+  await page.emulateMedia({ media: null });
+  await article().getByRole('link', { name: 'Page for the file' }).click();
+  await expect(article()).toContainText('Estimates are not made for this visit');
+  await expect(article()).not.toContainText(/pregnan|giving birth/i);
+  await page.getByRole('link', { name: 'Back to the client' }).click();
+  await expect(cautions).not.toContainText(/pregnan/i);
   await article().getByRole('link', { name: 'Page for the client' }).click();
   await expect(article()).toContainText('We make no guess from this visit.');
   await expect(article()).not.toContainText(/kg|went (up|down)|pregnan/i);

@@ -25,6 +25,7 @@ import { ClientWaistPanel } from './client-waist';
 import { currentChange, judgedMeasure } from '../../../lib/workspace/current-change';
 import { PageLinks } from './page-links';
 import { NextTime } from './next-time';
+import { RecordedCautions } from './recorded-cautions';
 
 const keyOf = (row: ChangeRow): string =>
   `${row.measure} ${row.purpose} ${row.fromVisit} ${row.toVisit} ${row.program}`;
@@ -55,6 +56,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
           )}
           <NextTime detail={detail} measure={measure} />
           <ClientNotes detail={detail} measure={measure} />
+          <RecordedCautions key={`${detail.client} cautions`} client={detail.client} />
           <ClientMissing detail={detail} />
         </div>
       </div>

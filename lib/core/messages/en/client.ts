@@ -1,6 +1,15 @@
 import type { Formatters } from '../../formatters';
 import { importColumns } from './import-columns';
 
+const CAUTION_CHOICES: Readonly<Record<string, string>> = {
+  haemo: 'haemodialysis',
+  peritoneal: 'peritoneal dialysis',
+  ascites: 'ascites',
+  heart_failure: 'heart failure',
+  cirrhosis: 'cirrhosis',
+  infusion: 'an infusion',
+};
+
 /** One client: since when, by how much, under which conditions, and what to do the same next time. */
 export const client = (f: Formatters) => ({
   title: 'One client',
@@ -96,6 +105,19 @@ export const client = (f: Formatters) => ({
   notJudged: 'not judged',
   held: 'held back',
   cautions: 'What has to be known when reading this',
+  recordedCautions: {
+    title: 'Cautions recorded for this client',
+    show: 'Show the cautions recorded',
+    hide: 'Hide the cautions recorded',
+    lead: 'From the rows that are used. Only here: on no page that is printed, in no file and on no list.',
+    none: 'No row of this client records a caution.',
+    failed: 'The rows could not be read.',
+    what: (p: { column: string; value: string }) =>
+      p.column === 'weeks_after_birth'
+        ? `${f.plural(Number(p.value), '# week', '# weeks')} after giving birth`
+        : (CAUTION_CHOICES[p.value] ?? importColumns[p.column] ?? p.column),
+    line: (p: { what: string; dates: readonly string[] }) => `${p.what}: ${f.list(p.dates)}`,
+  },
   missing: 'What is missing',
   missingFor: (p: { needs: string; values: string }) => `Without ${p.needs} these are missing: ${p.values}.`,
   missingVector: 'No vector is drawn: it needs resistance and reactance.',
