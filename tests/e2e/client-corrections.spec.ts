@@ -64,6 +64,25 @@ test('a reading set aside leaves every comparison and comes back; a note stays',
   await page.getByLabel('New note').fill('Asked about intake.');
   await page.getByRole('button', { name: 'Write the note' }).click();
   await expect(page.getByRole('region', { name: 'Notes' }).getByRole('listitem')).toContainText('Asked about intake.');
+
+  await openClient(page, 'OM-0044');
+  const heading = page.getByRole('heading', { level: 1 });
+  await expect(heading).toContainText('more than this clinic’s measurement error');
+  const ofVisit = readings.getByRole('row').filter({ hasText: '22 Dec 2025' });
+  await ofVisit
+    .first()
+    .getByRole('button', { name: /^Set aside/ })
+    .click();
+  const visit = page.getByRole('dialog', { name: 'Set aside the reading of 22 Dec 2025' });
+  await visit.getByRole('radio', { name: 'All 2 readings of this visit' }).check();
+  await visit.getByLabel('Reason').fill('the other person’s');
+  await visit.getByRole('button', { name: 'Set aside', exact: true }).click();
+  await expect(page.getByText('2 readings were set aside. One undo brings them back.')).toBeVisible();
+  await expect(heading).toContainText('there are no two visits to compare');
+  await expect(ofVisit.filter({ hasText: 'set aside' })).toHaveCount(2);
+  await page.getByRole('button', { name: /^Undo: / }).click();
+  await expect(heading).toContainText('more than this clinic’s measurement error');
+  await expect(ofVisit.filter({ hasText: 'Bring back' })).toHaveCount(0);
 });
 
 test('an erased person is gone, and stays out when the file comes again', async ({ page }) => {

@@ -14,6 +14,7 @@ import { CorrectDialog } from './correct-dialog';
 import type { ReadingAct } from './reading-act';
 import { readingColumns } from './reading-columns';
 import { rowChanges } from './row-changes';
+import { rowsOfVisit } from './rows-of-visit';
 import { SetAsideDialog } from './set-aside-dialog';
 import { useClientRows, type ClientRow } from './use-client-rows';
 
@@ -77,7 +78,9 @@ export const ClientReadings = ({ client }: { readonly client: string }) => {
         <ClientWriting client={client} />
       </div>
       {open?.act === 'correct' ? <CorrectDialog row={open.row} onEnd={end} /> : null}
-      {open?.act === 'set-aside' ? <SetAsideDialog row={open.row} onEnd={end} /> : null}
+      {open?.act === 'set-aside' ? (
+        <SetAsideDialog row={open.row} visit={rowsOfVisit(open.row, rows)} onEnd={end} />
+      ) : null}
     </div>
   );
 };

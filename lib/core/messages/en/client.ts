@@ -202,8 +202,18 @@ export const client = (f: Formatters) => ({
     lead: 'The reading stays in its file and is used nowhere: in no comparison, no error and no mean. Counts say how many are set aside.',
     reason: 'Reason',
     act: 'Set aside',
+    extent: 'What is set aside',
+    extents: {
+      reading: () => 'This reading',
+      visit: (p: { n: number }) => `All ${f.number(p.n)} readings of this visit`,
+    },
     needsReason: 'Write a reason: it stands beside the reading.',
-    done: 'The reading was set aside. Undo brings it back.',
+    done: (p: { n: number }) =>
+      f.plural(
+        p.n,
+        'The reading was set aside. Undo brings it back.',
+        '# readings were set aside. One undo brings them back.',
+      ),
   },
   changedHere: 'Corrected and set aside',
   changedNone: 'No reading of this client was corrected or set aside.',
