@@ -51,6 +51,13 @@ test('OM-0023: down more than error, and fits cell mass', async () => {
   const path = article().getByRole('figure', { name: 'Index path' });
   await expect(path).toContainText('fat-free mass index −1.2 kg/m² (more than error), fat mass index');
   await expect(path.locator('.path line')).toHaveCount(3);
+  for (const [value, counted] of [
+    ['Skeletal muscle mass', 'fat-free mass'],
+    ['Resistance per height', 'resistance'],
+    ['Phase angle', ''],
+    ['Fat-free mass', ''],
+  ] as const)
+    await expect(latest(value).getByRole('gridcell').nth(7)).toHaveText(counted);
 });
 
 test('OM-0031: within error', async () => {

@@ -1,6 +1,7 @@
 import type { ChangeRow, Reason } from '../../../lib/cohort/types/change-row';
 import { ResultMark } from '../../_ui/result-mark';
 import type { DataColumn } from '../../_ui/data-column';
+import { sameChangeAs } from '../../../lib/measures/same-change';
 import type { Wording } from '../contact/change-phrase';
 import { saidReasons } from '../contact/reason-groups';
 
@@ -59,8 +60,8 @@ export const pairColumns = (measure: ChangeRow['measure'], wording: Wording): re
   ];
 };
 
-/** The latest change of every value, each in its own unit. */
-export const latestColumns = (wording: Wording): readonly Column[] => {
+/** The latest change of every value, each in its own unit; of those that stand for one change, which counts. */
+export const latestColumns = (wording: Wording, shown: readonly ChangeRow['measure'][]): readonly Column[] => {
   const { messages, formatters, valueWords } = wording;
   const words = messages.client;
   const unitOf = (row: ChangeRow) => valueWords(row.measure).measure.unit;
@@ -88,6 +89,18 @@ export const latestColumns = (wording: Wording): readonly Column[] => {
           : formatters.value(row.lsc, unitOf(row), digitsOf(row)),
     },
     resultColumn(wording),
+    {
+      id: 'same',
+      title: words.sameChange,
+      value: (row) => {
+        const head = sameChangeAs(row.measure, shown, wording.lean);
+        return head === undefined ? null : valueWords(head).name;
+      },
+      cell: (row) => {
+        const head = sameChangeAs(row.measure, shown, wording.lean);
+        return head === undefined ? '' : <span className="quiet">{valueWords(head).name}</span>;
+      },
+    },
     whyColumn(wording),
   ];
 };

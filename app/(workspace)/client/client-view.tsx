@@ -43,7 +43,14 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
     [messages, formatters, valueWords, guardsOf, programs, lean],
   );
   const pairs = useMemo(() => pairColumns(measure, columnWording), [measure, columnWording]);
-  const latest = useMemo(() => latestColumns(columnWording), [columnWording]);
+  const latest = useMemo(
+    () =>
+      latestColumns(
+        columnWording,
+        detail.latestChanges.map((row) => row.measure),
+      ),
+    [columnWording, detail],
+  );
   const change = currentChange(detail, measure);
   return (
     <article className={styles.client}>
@@ -101,6 +108,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
             fileName="client-latest-changes"
             rowsWord={words.latestWord}
           />
+          <p className="quiet small">{words.sameChangeNote}</p>
         </div>
         <div className={`${styles.panels ?? ''} no-print`} key={`own ${detail.client}`}>
           <ClientOwn detail={detail} />

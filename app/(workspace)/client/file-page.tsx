@@ -2,6 +2,7 @@
 
 import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { MeasureId } from '../../../lib/measures/measure-id';
+import { sameChangeAs } from '../../../lib/measures/same-change';
 import { useFilter } from '../../_state/use-filter';
 import { ResultMark } from '../../_ui/result-mark';
 import { useWording } from '../contact/use-wording';
@@ -25,62 +26,70 @@ const IN_THE_FILE: readonly MeasureId[] = ['weight', 'waist', 'ffm', 'fm', 'smm'
 const FIGURE_HEIGHT = 310;
 
 const LatestTable = ({ detail }: { readonly detail: ClientDetail }) => {
-  const { messages, formatters, valueWords } = useWording();
+  const { messages, formatters, valueWords, lean } = useWording();
   const words = messages.client;
   const ids = new Set<MeasureId>(IN_THE_FILE.map((id) => judgedMeasure(detail, id)));
   const rows = [...ids].flatMap((id) => currentChange(detail, id) ?? []);
   if (rows.length === 0) return null;
+  const shown = rows.map((row) => row.measure);
+  const same = shown.flatMap((id) => {
+    const head = sameChangeAs(id, shown, lean);
+    return head === undefined ? [] : [words.sameChangeLine({ value: valueWords(id).title, as: valueWords(head).name })];
+  });
   return (
-    <table className={styles.table}>
-      <caption>{messages.clientPages.file.latest}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{words.value}</th>
-          <th scope="col" className={styles.number}>
-            {words.from}
-          </th>
-          <th scope="col" className={styles.number}>
-            {words.to}
-          </th>
-          <th scope="col" className={styles.number}>
-            {words.change}
-          </th>
-          <th scope="col" className={styles.number}>
-            {words.error}
-          </th>
-          <th scope="col">{words.result}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => {
-          const { title, measure } = valueWords(row.measure);
-          const unit = formatters.unit(measure.unit);
-          const number = (value: number | null): string =>
-            value === null || row.guard === 'stop'
-              ? messages.table.empty
-              : formatters.value(value, measure.unit, measure.decimals);
-          return (
-            <tr key={row.measure}>
-              <th scope="row">
-                {title}
-                {unit === '' ? '' : `, ${unit}`}
-              </th>
-              <td className={styles.number}>{number(row.valueFrom)}</td>
-              <td className={styles.number}>{number(row.valueTo)}</td>
-              <td className={styles.number}>
-                {row.guard === 'stop'
-                  ? messages.table.empty
-                  : formatters.change(row.change, measure.unit, measure.decimals)}
-              </td>
-              <td className={styles.number}>{number(row.lsc)}</td>
-              <td>
-                <ResultMark result={row.result} otherwise={words.notJudged} />
-              </td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <div>
+      <table className={styles.table}>
+        <caption>{messages.clientPages.file.latest}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.value}</th>
+            <th scope="col" className={styles.number}>
+              {words.from}
+            </th>
+            <th scope="col" className={styles.number}>
+              {words.to}
+            </th>
+            <th scope="col" className={styles.number}>
+              {words.change}
+            </th>
+            <th scope="col" className={styles.number}>
+              {words.error}
+            </th>
+            <th scope="col">{words.result}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => {
+            const { title, measure } = valueWords(row.measure);
+            const unit = formatters.unit(measure.unit);
+            const number = (value: number | null): string =>
+              value === null || row.guard === 'stop'
+                ? messages.table.empty
+                : formatters.value(value, measure.unit, measure.decimals);
+            return (
+              <tr key={row.measure}>
+                <th scope="row">
+                  {title}
+                  {unit === '' ? '' : `, ${unit}`}
+                </th>
+                <td className={styles.number}>{number(row.valueFrom)}</td>
+                <td className={styles.number}>{number(row.valueTo)}</td>
+                <td className={styles.number}>
+                  {row.guard === 'stop'
+                    ? messages.table.empty
+                    : formatters.change(row.change, measure.unit, measure.decimals)}
+                </td>
+                <td className={styles.number}>{number(row.lsc)}</td>
+                <td>
+                  <ResultMark result={row.result} otherwise={words.notJudged} />
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      {same.length === 0 ? null : <p className="quiet small">{same.join(' ')}</p>}
+    </div>
   );
 };
 

@@ -91,6 +91,11 @@ export const client = (f: Formatters) => ({
   pairsWord: 'comparisons',
   latest: 'Latest changes of all values',
   latestWord: 'values',
+  sameChange: 'Same change as',
+  sameChangeNote:
+    'Values that show the same change count once: a second one beyond its error confirms nothing. What an equation computes rests on the same resistance, and on weight.',
+  sameChangeLine: (p: { value: string; as: string }) =>
+    `${p.value} shows the same change as ${p.as} and counts once with it.`,
   from: 'From',
   to: 'To',
   kind: 'Kind',
