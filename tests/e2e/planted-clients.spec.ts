@@ -27,9 +27,7 @@ test('OM-0007: another hand position cannot be compared, and nothing is said abo
   );
   await expect(article()).not.toContainText('fits less water');
   const path = article().getByRole('figure', { name: 'Index path' });
-  await expect(path).toContainText(
-    'OM-0007: the indices cannot be compared with 9 June 2025: another hand-electrode position.',
-  );
+  await expect(path).toContainText('The indices cannot be compared with 9 June 2025: another hand-electrode position.');
   await expect(path.locator('.path .mark')).toHaveCount(2);
   await expect(path.locator('.path line')).toHaveCount(0);
 });
@@ -147,7 +145,7 @@ test('OM-0120: no result across the visit, no number of it, and not the word', a
   await expect(latest('Weight').getByRole('gridcell').nth(4)).toHaveText('–');
   await expect(article().getByRole('figure', { name: 'Vector path' }).locator('.path line')).toHaveCount(0);
   const path = article().getByRole('figure', { name: 'Index path' });
-  await expect(path).toContainText('OM-0120: the indices are not judged: no estimate is made for this visit.');
+  await expect(path).toContainText('The indices are not judged: no estimate is made for this visit.');
   await expect(path.locator('.path .mark')).toHaveCount(2);
   await expect(path.locator('.path line')).toHaveCount(0);
   await expect(page.locator('body')).not.toContainText(/pregnan/i);

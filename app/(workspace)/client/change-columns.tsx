@@ -92,6 +92,7 @@ export const latestColumns = (wording: Wording, shown: readonly ChangeRow['measu
     {
       id: 'same',
       title: words.sameChange,
+      printed: false,
       value: (row) => {
         const head = sameChangeAs(row.measure, shown, wording.lean);
         return head === undefined ? null : valueWords(head).name;

@@ -59,9 +59,7 @@ export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigurePro
       fileName={words.fileName}
       facts={facts}
     >
-      <p className="serif">
-        <bdi>{pathFinding(detail, wording)}</bdi>
-      </p>
+      <p className="serif">{pathFinding(detail, wording, 'unnamed')}</p>
     </FigureFrame>
   );
 };

@@ -108,7 +108,7 @@ export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
             fileName="client-latest-changes"
             rowsWord={words.latestWord}
           />
-          <p className="quiet small">{words.sameChangeNote}</p>
+          <p className="quiet small no-print">{words.sameChangeNote}</p>
         </div>
         <div className={`${styles.panels ?? ''} no-print`} key={`own ${detail.client}`}>
           <ClientOwn detail={detail} />

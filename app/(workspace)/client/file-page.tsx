@@ -23,7 +23,7 @@ import { PageActions } from './page-actions';
 const IN_THE_FILE: readonly MeasureId[] = ['weight', 'waist', 'ffm', 'fm', 'smm', 'phase_angle', 'r_h', 'xc_h'];
 
 /** Lower than on screen: all has to fit on one page. */
-const FIGURE_HEIGHT = 310;
+const FIGURE_HEIGHT = 260;
 
 const LatestTable = ({ detail }: { readonly detail: ClientDetail }) => {
   const { messages, formatters, valueWords, lean } = useWording();

@@ -85,7 +85,7 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
   return (
     <div className={styles.screen}>
       <Sentence detail={level} actions={clear}>
-        {client === undefined ? indexFinding(points, words) : pathFinding(client, wording)}
+        {client === undefined ? indexFinding(points, words) : pathFinding(client, wording, 'named')}
       </Sentence>
       <div className="split">
         <div className="sheet">

@@ -3,11 +3,14 @@ import type { ClientDetail } from '../../../lib/cohort/types/client-detail';
 import type { Wording } from '../contact/change-phrase';
 import { ruleReasons, stoppingReasons } from '../contact/reason-groups';
 
-/** How one client's indices changed from baseline to latest, in a sentence; no number where the two are not compared. */
-export const pathFinding = (detail: ClientDetail, wording: Wording): string => {
+/**
+ * How one client's indices changed from baseline to latest, in a sentence; no number where the two are not compared. The
+ * client is named where the screen is not the client's own.
+ */
+export const pathFinding = (detail: ClientDetail, wording: Wording, naming: 'named' | 'unnamed'): string => {
   const { messages, formatters, guardsOf } = wording;
   const words = messages.indices;
-  const { client } = detail;
+  const client = naming === 'named' ? detail.client : null;
   if (!detail.visits.some(({ values }) => values.ffmi !== undefined)) return words.pathMissing;
   const ffmi = currentChange(detail, 'ffmi');
   const fmi = currentChange(detail, 'fmi');
@@ -26,8 +29,8 @@ export const pathFinding = (detail: ClientDetail, wording: Wording): string => {
   });
   return words.pathFinding({
     client,
-    from: formatters.date(ffmi.from),
-    to: formatters.date(ffmi.to),
+    from: formatters.dateShort(ffmi.from),
+    to: formatters.dateShort(ffmi.to),
     ffmi: part(ffmi),
     fmi: fmi === undefined || fmi.result === null || fmi.result === 'cannot-compare' ? null : part(fmi),
   });

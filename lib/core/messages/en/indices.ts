@@ -7,6 +7,8 @@ interface PathPart {
 
 const pathPart = ({ change, outcome }: PathPart): string => (outcome === null ? change : `${change} (${outcome})`);
 
+const indicesOf = (client: string | null): string => (client === null ? 'The indices' : `${client}: the indices`);
+
 /** Words of the Indices screen: where people stand by fat-free and fat mass for their height. Nothing is judged here. */
 export const indices = (f: Formatters) => ({
   title: 'Indices',
@@ -39,18 +41,20 @@ export const indices = (f: Formatters) => ({
     `Line: the ${f.plural(p.n, 'one visit', '# visits')} of one client; not joined where two visits cannot be compared, hollow where one cannot be compared with the baseline.`,
   pathLabel: (p: { date: string; ffmi: number; fmi: number }) =>
     `${p.date}: FFMI ${f.number(p.ffmi, 1)}, FMI ${f.number(p.fmi, 1)} kg/m²`,
-  pathFinding: (p: { client: string; from: string; to: string; ffmi: PathPart; fmi: PathPart | null }) =>
-    `${p.client}, ${p.from} to ${p.to}: fat-free mass index ${pathPart(p.ffmi)}${p.fmi === null ? '' : `, fat mass index ${pathPart(p.fmi)}`}.`,
+  pathFinding: (p: { client: string | null; from: string; to: string; ffmi: PathPart; fmi: PathPart | null }) =>
+    `${p.client === null ? '' : `${p.client}, `}${p.from} to ${p.to}: fat-free mass index ${pathPart(p.ffmi)}${p.fmi === null ? '' : `, fat mass index ${pathPart(p.fmi)}`}.`,
   pathOutcome: {
     up: 'more than error',
     down: 'more than error',
     within: 'within error',
     'no-threshold': 'no threshold yet',
   },
-  pathCannot: (p: { client: string; date: string; reasons: string }) =>
-    `${p.client}: the indices cannot be compared with ${p.date}: ${p.reasons}.`,
-  pathGuarded: (p: { client: string; reasons: string }) => `${p.client}: the indices are not judged: ${p.reasons}.`,
-  pathSingle: (p: { client: string }) => `${p.client}: there are no two visits to compare.`,
+  pathCannot: (p: { client: string | null; date: string; reasons: string }) =>
+    `${indicesOf(p.client)} cannot be compared with ${p.date}: ${p.reasons}.`,
+  pathGuarded: (p: { client: string | null; reasons: string }) =>
+    `${indicesOf(p.client)} are not judged: ${p.reasons}.`,
+  pathSingle: (p: { client: string | null }) =>
+    p.client === null ? 'There are no two visits to compare.' : `${p.client}: there are no two visits to compare.`,
   pathMissing: 'This client has no visit with weight, height, resistance and reactance.',
   clearPath: 'Show no single client',
   groups: {
