@@ -2,7 +2,9 @@ import { addDays, type IsoDate } from '../core/iso-date';
 import type { Row } from '../engine/types';
 import { DEFAULT_RULES } from '../measures/default-rules';
 import type { CohortModel } from './model';
+import type { GuardCode } from '../measures/guard';
 import type { Ask } from './question';
+import { guardsIn } from './reasons';
 import { ruleBit } from './rules-in-force';
 import type { Settings } from './settings';
 import { dueQuery } from './sql/due-sql';
@@ -16,6 +18,11 @@ const WEEK = 7;
 /** The standard conditions of a visit; a menstrual phase is never printed. */
 const CONDITIONS = DEFAULT_RULES.filter(({ test, id }) => test.kind !== 'differs' && id !== 'menstrual_phase');
 
+/** Those of them that a clinic's procedure can stand for: where one was not recorded, it can be asked. */
+const ASKED = CONDITIONS.filter(({ procedure }) => procedure);
+
+const isPrinted = (code: GuardCode): boolean => code !== 'pregnancy';
+
 const text = (row: Row, name: string): string | null =>
   row[name] === null || row[name] === undefined || row[name] === '' ? null : String(row[name]);
 const date = (row: Row, name: string): IsoDate | null => text(row, name) as IsoDate | null;
@@ -25,7 +32,7 @@ const number = (row: Row, name: string): number | null =>
 const lastVisit = (row: Row): LastVisit | null => {
   const on = date(row, 'last_date');
   if (on === null) return null;
-  const broken = number(row, 'broken') ?? 0;
+  const [broken, unknown] = [number(row, 'broken') ?? 0, number(row, 'unknown') ?? 0];
   return {
     date: on,
     site: text(row, 'site'),
@@ -34,6 +41,10 @@ const lastVisit = (row: Row): LastVisit | null => {
     posture: text(row, 'posture'),
     side: text(row, 'side'),
     notMet: CONDITIONS.filter(({ id }) => (broken & ruleBit(id)) !== 0).map(({ id }) => id),
+    unknown: ASKED.filter(({ id }) => (broken & ruleBit(id)) === 0 && (unknown & ruleBit(id)) !== 0).map(
+      ({ id }) => id,
+    ),
+    guards: guardsIn(number(row, 'guards') ?? 0).filter(isPrinted),
     ...(row['on_dialysis'] === 1 ? { hoursSinceDialysis: number(row, 'hours_since_dialysis') } : {}),
   };
 };

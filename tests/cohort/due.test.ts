@@ -43,6 +43,9 @@ const ROWS: readonly Cells[] = [
   reading('pregnant', inWeek(18), { sex: 'F', pregnant: 'y', menstrual_phase: 'other' }),
   reading('dialysis', inWeek(0), { dialysis: 'haemo', hours_since_dialysis: 2 }),
   reading('dialysis', inWeek(18), { dialysis: 'haemo', hours_since_dialysis: 40 }),
+  reading('cautious', inWeek(0), { amputation_or_limb_loss: 'y' }),
+  reading('cautious', inWeek(18), { oedema: 'y', rested: '', fasted_h: '' }),
+  ...visits('young', [0, 18], { birth_date: '2009-03-01' }),
   ...[0, 18].map((week) => reading('near', inWeek(week), week === 0 ? {} : LATER)),
   ...[0, 18].map((week) => reading('surprise', inWeek(week), week === 0 ? {} : { r_ohm: '560.0' })),
 ];
@@ -128,6 +131,16 @@ describe('beside who is due', () => {
       baseline: { position: 'A' },
     });
     expect(of('review')).toMatchObject({ implant: false, baseline: null, last: { notMet: [] } });
+  });
+
+  test('what stops values and is known beforehand, and what nobody recorded last time', () => {
+    expect(of('cautious')?.last).toMatchObject({
+      guards: ['fluid', 'body_geometry'],
+      unknown: ['fasting', 'rested'],
+      notMet: [],
+    });
+    expect(of('young')?.last).toMatchObject({ guards: ['under_18'], unknown: [] });
+    expect([of('review')?.last, of('pregnant')?.last]).toMatchObject([{ guards: [] }, { guards: [] }]);
   });
 
   test('the time after the last dialysis session, for those on dialysis', () => {

@@ -36,6 +36,15 @@ test('the visit sheet has a page a day with how each was measured last; the chec
     /Unit [QH] · hand-electrode position .* · standing · right side · height/,
   );
   await expect(page.locator('body')).not.toContainText(/pregnan|menstru/i);
+  const main = page.getByRole('main');
+  for (const when of ['Next week', 'Overdue']) {
+    await page.getByRole('radio', { name: new RegExp(`^${when}`) }).check();
+    const days = await main.getByRole('region').count();
+    const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
+    expect([when, pdf.match(/\/Type\s*\/Page[^s]/g)?.length]).toEqual([when, days]);
+  }
+  await expect(main.getByRole('region', { name: /^Overdue, without a day, page 1 of \d/ })).toBeVisible();
+  await expect(main).toContainText(/Cautions\s*Fluid was collected in the body/);
   await expect(page).toHaveTitle(/^Visit sheet/);
   await page.getByRole('link', { name: 'Checklists for the room' }).click();
   const standing = page.getByRole('region', { name: 'Before a reading, standing' });

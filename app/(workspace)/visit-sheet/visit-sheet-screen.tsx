@@ -2,8 +2,6 @@
 
 import { parseAsStringLiteral, useQueryState } from 'nuqs';
 import type { DueLists, DueRow } from '../../../lib/cohort/types/due-lists';
-import type { Formatters } from '../../../lib/core/formatters';
-import type { Messages } from '../../../lib/core/messages/en';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { Answered } from '../../_ui/answered';
 import { FilterLink } from '../../_ui/filter-link';
@@ -12,24 +10,10 @@ import { Sentence } from '../../_ui/sentence';
 import { Empty } from '../../_ui/states';
 import { useDue } from '../contact/use-due';
 import { SheetClient } from './sheet-client';
+import { sheetPages } from './sheet-pages';
 import styles from './visit-sheet.module.css';
 
 const WHEN = ['this-week', 'next-week', 'overdue'] as const;
-
-interface Page {
-  readonly title: string;
-  readonly rows: readonly DueRow[];
-}
-
-/** A page a day; who is overdue has no day and stands on one page. */
-const pagesOf = (rows: readonly DueRow[], words: Messages['visitSheet'], f: Formatters): readonly Page[] => {
-  const pages = new Map<string, DueRow[]>();
-  for (const row of rows) {
-    const title = row.when === 'overdue' ? words.overdue : f.weekday(row.due);
-    pages.set(title, [...(pages.get(title) ?? []), row]);
-  }
-  return [...pages].map(([title, ofDay]) => ({ title, rows: ofDay }));
-};
 
 const SheetView = ({ lists }: { readonly lists: DueLists }) => {
   const { visitSheet: words, due } = useMessages();
@@ -38,7 +22,7 @@ const SheetView = ({ lists }: { readonly lists: DueLists }) => {
   const [now, next] = [count('this-week'), count('next-week')];
   const [chosen, choose] = useQueryState('when', parseAsStringLiteral(WHEN));
   const when = chosen ?? (now === 0 && next > 0 ? 'next-week' : 'this-week');
-  const pages = pagesOf(
+  const pages = sheetPages(
     lists.invite.filter((row) => row.when === when),
     words,
     formatters,

@@ -64,7 +64,7 @@ implants AS (
 )
 SELECT j.client_key, c.client_id, c.family_name, c.given_name, c.series_height_cm, a.program, j.week, j.due_date,
   j.due_date + j.window_days AS window_to, j.missed_from, j.gone, p.monday, i.implant,
-  v.visit_date AS last_date, v.site, v.device, v.electrode_position, v.posture, v.side, v.broken, v.on_dialysis, v.hours_since_dialysis,
+  v.visit_date AS last_date, v.site, v.device, v.electrode_position, v.posture, v.side, v.broken, v.unknown, v.guards, v.on_dialysis, v.hours_since_dialysis,
   b.device AS baseline_device, b.electrode_position AS baseline_position, b.posture AS baseline_posture, b.side AS baseline_side,
   b.visit_no AS baseline_no, r.change, r.lsc, r.result_code, COALESCE(x.per_kg, 0E0) AS per_kg, COALESCE(x.over_time, 0E0) AS over_time,
   bb.weight - ba.weight AS weight_change

@@ -1,5 +1,6 @@
 import type { IsoDate } from '../../core/iso-date';
 import type { RuleId } from '../../measures/comparability-rule';
+import type { GuardCode } from '../../measures/guard';
 
 /** How a visit was taken: what has to be the same next time. */
 export interface WayMeasured {
@@ -14,6 +15,10 @@ export interface LastVisit extends WayMeasured {
   readonly site: string | null;
   /** Standard conditions that were not met. */
   readonly notMet: readonly RuleId[];
+  /** Standard conditions that its site records and that nobody recorded then. */
+  readonly unknown: readonly RuleId[];
+  /** What stops values and is known before the next visit; what is never printed is left out. */
+  readonly guards: readonly GuardCode[];
   /** On dialysis: hours since the last session, null where unknown; undefined for all others. */
   readonly hoursSinceDialysis?: number | null;
 }

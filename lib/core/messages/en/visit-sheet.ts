@@ -30,6 +30,8 @@ export const visitSheet = (f: Formatters) => ({
     overdue: 'Nobody is overdue.',
   },
   overdue: 'Overdue, without a day',
+  pageOf: (p: { title: string; page: number; pages: number }) =>
+    p.pages === 1 ? p.title : `${p.title}, page ${f.number(p.page)} of ${f.number(p.pages)}`,
   people: (p: { n: number }) => f.plural(p.n, 'one client', '# clients'),
   review: (p: { week: number }) => `review of week ${f.number(p.week)}`,
   visit: (p: { week: number }) => `visit of week ${f.number(p.week)}`,
@@ -46,6 +48,17 @@ export const visitSheet = (f: Formatters) => ({
   notMet: 'Not met last time',
   notMetNote: (p: { conditions: readonly string[] }) =>
     `${f.list(p.conditions.map((condition) => CONDITIONS[condition] ?? condition))}: ask before measuring.`,
+  unknown: 'Unknown last time',
+  unknownNote: (p: { conditions: readonly string[] }) =>
+    `${f.list(p.conditions.map((condition) => CONDITIONS[condition] ?? condition))}: ask, and write it down.`,
+  cautions: 'Cautions',
+  cautionNote: {
+    fluid:
+      'Fluid was collected in the body: ask, look and note it; while it is there, no kilograms of muscle or fat are given.',
+    body_geometry:
+      'An amputation, paralysis, large metal or one-sided swelling is recorded: same side and way as last time; weight is judged, whole-body values are not.',
+    under_18: 'Under 18: measure the height as well; changes are not held against an adult’s error.',
+  } as Readonly<Partial<Record<string, string>>>,
   dialysis: 'After dialysis',
   dialysisNote: (p: { hours: number | null }) =>
     p.hours === null
