@@ -1,4 +1,5 @@
 import { test } from '@playwright/test';
+import { openClient } from './support/open-client';
 import { signAs } from './support/settings-steps';
 import { expect, openScreen } from './support/open-screen';
 
@@ -43,4 +44,12 @@ test('a cross-check is accepted with initials, and the device log draws what was
   }
   await expect(log.getByRole('heading', { name: 'Unit S, test body: does it still measure the same?' })).toBeVisible();
   await expect(log.getByRole('region', { name: /^Unit S/ })).toContainText('All readings lie inside the limits.');
+
+  await openClient(page, 'OM-0071');
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(
+    /^Fat-free mass has moved by .* since 2 September 2024: within this clinic’s measurement error/,
+  );
+  await expect(page.getByRole('grid', { name: 'Every comparison of fat-free mass' })).toContainText(
+    'converted between devices by the cross-check',
+  );
 });

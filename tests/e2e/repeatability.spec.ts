@@ -12,6 +12,19 @@ test('repeatability answers how large a change must be, with its range and what 
   );
   await expect(main).toContainText('47 people');
   await expect(main).toContainText(/Of 100 people who did not change, between \d+ and \d+ would be called changed\./);
+  const planner = page.getByRole('region', { name: 'Plan an error study' });
+  await planner.getByLabel('People').fill('12');
+  await planner.getByLabel('Days each').fill('3');
+  await planner.getByLabel('Readings each day').fill('2');
+  await expect(planner).toContainText('24 degrees of freedom between days and 36 of repositioning');
+  await expect(planner).toContainText('Not enough: with 3 days each it takes 15 people.');
+  await planner.getByRole('button', { name: 'Show the sheet' }).click();
+  const sheet = planner.getByRole('group', { name: 'Study sheet' });
+  await expect(sheet.locator('tbody tr')).toHaveCount(12 * 3 * 2);
+  await page.emulateMedia({ media: 'print' });
+  await expect(sheet).toBeVisible();
+  await page.emulateMedia({ media: null });
+  await planner.getByRole('button', { name: 'Hide the sheet' }).click();
 });
 
 test('repositioning alone would ask for less than both parts', async ({ page }) => {
