@@ -28,7 +28,7 @@ export const clientPages = (f: Formatters) => ({
     lean: (p: { now: string }) =>
       `The lean part of your body was ${p.now}. This is all that is not fat. Much of it is muscle and water.`,
     ruleFrom: {
-      'from-memory': 'The rule that gives this number was written down from memory. It may be wrong.',
+      'from-memory': 'The rule that gives this number was written down from memory.',
       'entered-by-clinic': 'The rule that gives this number was put in by our clinic.',
     },
     signal: 'The current also picks up a signal from your cells.',
