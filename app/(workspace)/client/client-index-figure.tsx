@@ -19,10 +19,12 @@ import { pathFinding } from '../indices/path-finding';
 interface ClientIndexFigureProps {
   readonly detail: ClientDetail;
   readonly height?: number;
+  /** Whether the equation and its source stand below; not where another figure of the same sheet names them. */
+  readonly namesEquation?: boolean;
 }
 
 /** FFMI and FMI over the visits; a visit where composition is stopped has no point. */
-export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigureProps) => {
+export const ClientIndexFigure = ({ detail, height = 420, namesEquation = true }: ClientIndexFigureProps) => {
   const wording = useWording();
   const { messages, formatters } = wording;
   const { cohort } = useSession();
@@ -43,11 +45,15 @@ export const ClientIndexFigure = ({ detail, height = 420 }: ClientIndexFigurePro
         title: words.title,
         subtitle: words.subtitle,
         caption: [
-          messages.indices.equation({
-            name: equation.name,
-            source: citationLine(equation.citation),
-            mark: valueMark(cohort.catalogue.measure('ffmi'), messages.methods.mark) ?? null,
-          }),
+          ...(namesEquation
+            ? [
+                messages.indices.equation({
+                  name: equation.name,
+                  source: citationLine(equation.citation),
+                  mark: valueMark(cohort.catalogue.measure('ffmi'), messages.methods.mark) ?? null,
+                }),
+              ]
+            : []),
           level,
           ...(shown.held ? [words.held] : []),
           ...(shown.stopped === 0 ? [] : [words.stopped({ n: shown.stopped })]),

@@ -22,6 +22,9 @@ import { PageActions } from './page-actions';
 /** What a file is looked up for; the rest stands on the screen. */
 const IN_THE_FILE: readonly MeasureId[] = ['weight', 'waist', 'ffm', 'fm', 'smm', 'phase_angle', 'r_h', 'xc_h'];
 
+/** Values whose parts name the equation of fat-free mass: the index path need not say it again. */
+const BY_FFM: readonly MeasureId[] = ['ffm', 'ffmi', 'fm', 'fmi'];
+
 /** Lower than on screen: all has to fit on one page. */
 const FIGURE_HEIGHT = 260;
 
@@ -98,21 +101,24 @@ export const FilePage = ({ detail }: { readonly detail: ClientDetail }) => {
   const { filter } = useFilter();
   const measure = judgedMeasure(detail, filter.measure);
   const change = currentChange(detail, measure);
+  const hasTerms = change !== undefined && change.terms !== null && change.guard !== 'stop';
   return (
     <article className={styles.page}>
       <ClientHead detail={detail} measure={measure} actions={<PageActions clientKey={detail.clientKey} />} />
       <div className={styles.wide}>
         <ClientLanesFigure detail={detail} measure={measure} />
         <div className={styles.stack}>
-          {change === undefined || change.terms === null || change.guard === 'stop' ? null : (
-            <ClientTermsFigure change={change} />
-          )}
+          {hasTerms ? <ClientTermsFigure change={change} /> : null}
           <ClientConfidence detail={detail} measure={measure} />
         </div>
       </div>
       <div className={styles.three}>
         <ClientVectorFigure detail={detail} height={FIGURE_HEIGHT} />
-        <ClientIndexFigure detail={detail} height={FIGURE_HEIGHT} />
+        <ClientIndexFigure
+          detail={detail}
+          height={FIGURE_HEIGHT}
+          namesEquation={!(hasTerms && BY_FFM.includes(measure))}
+        />
         <div className={styles.stack}>
           <ClientSplit detail={detail} />
           <NextTime detail={detail} measure={measure} />
