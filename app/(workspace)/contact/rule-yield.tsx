@@ -4,6 +4,7 @@ import type { ContactLists } from '../../../lib/cohort/types/contact-lists';
 import { CALL_OUTCOMES, callYield, type ContactCall } from '../../../lib/workspace/contact-calls';
 import { useFormatters, useMessages } from '../../_state/language-provider';
 import { useSession } from '../../_state/workspace-provider';
+import { FilterLink } from '../../_ui/filter-link';
 import { RuleRetuning } from './rule-retuning';
 import styles from './rule-yield.module.css';
 
@@ -67,7 +68,9 @@ export const RuleYield = ({ lists, calls }: RuleYieldProps) => {
         </table>
       </div>
       {settings.leanShareLimitPercent === undefined && !settings.contacts.rulesOff.includes('lean-share') ? (
-        <p className="quiet small">{words.shareNeedsLimit}</p>
+        <p className="quiet small">
+          {words.shareNeedsLimit} <FilterLink href="/settings/#lean">{words.shareEnterLimit}</FilterLink>
+        </p>
       ) : null}
       <p className="quiet small">{words.ruleNear({ percent: formatters.percent(settings.contacts.nearFactor) })}</p>
       <RuleRetuning yields={yields} rows={lists.talkTo} />

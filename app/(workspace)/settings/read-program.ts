@@ -4,6 +4,7 @@ import type {
   ProgramSettings,
 } from '../../../lib/cohort/settings-parts/program-settings';
 import type { ExpectedDraft, ProgramDraft } from './program-draft';
+import { typedNumber } from './typed-number';
 
 /** What cannot be read of a program as it is typed. */
 export interface Unreadable {
@@ -16,14 +17,6 @@ export interface ReadProgram {
   readonly unreadable: readonly Unreadable[];
 }
 
-const NUMBER = /^[+-]?\d+(?:\.\d+)?$/;
-
-/** A number as it is typed, with a minus of either kind; undefined for any other text. */
-const numberFrom = (text: string): number | undefined => {
-  const plain = text.trim().replace('−', '-');
-  return NUMBER.test(plain) ? Number(plain) : undefined;
-};
-
 const parts = (text: string): readonly string[] =>
   text
     .split(/[,;]/)
@@ -31,13 +24,13 @@ const parts = (text: string): readonly string[] =>
     .filter((part) => part !== '');
 
 const weeksFrom = (text: string): readonly number[] | undefined => {
-  const weeks = parts(text).map(numberFrom);
+  const weeks = parts(text).map(typedNumber);
   return weeks.every((week) => week !== undefined && week >= 0) ? (weeks as readonly number[]) : undefined;
 };
 
 const reviewsFrom = (text: string): readonly PlannedReview[] | undefined => {
   const reviews = parts(text).map((part) => {
-    const [week, windowWeeks, more] = part.split(/±|\+\/-|\+-|\//).map((number) => numberFrom(number));
+    const [week, windowWeeks, more] = part.split(/±|\+\/-|\+-|\//).map((number) => typedNumber(number));
     if (week === undefined || windowWeeks === undefined || more !== undefined) return undefined;
     return week > 0 && windowWeeks > 0 ? { week, windowWeeks } : undefined;
   });
@@ -45,9 +38,9 @@ const reviewsFrom = (text: string): readonly PlannedReview[] | undefined => {
 };
 
 const expectedFrom = (draft: ExpectedDraft): ExpectedChange | undefined => {
-  const orZero = (text: string): number | undefined => (text.trim() === '' ? 0 : numberFrom(text));
+  const orZero = (text: string): number | undefined => (text.trim() === '' ? 0 : typedNumber(text));
   const [fromWeek, perKgWeightChange, perMonth] = [draft.fromWeek, draft.perKg, draft.perMonth].map(orZero);
-  const toWeek = draft.toWeek.trim() === '' ? null : numberFrom(draft.toWeek);
+  const toWeek = draft.toWeek.trim() === '' ? null : typedNumber(draft.toWeek);
   if (fromWeek === undefined || perKgWeightChange === undefined || perMonth === undefined || toWeek === undefined)
     return undefined;
   if (fromWeek < 0 || (toWeek !== null && toWeek <= 0)) return undefined;

@@ -4,6 +4,7 @@ export const SECTIONS = [
   'who',
   'words',
   'programs',
+  'lean',
   'comparability',
   'keeping',
   'passphrase',

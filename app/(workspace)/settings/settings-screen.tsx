@@ -8,6 +8,7 @@ import { ClinicsSection } from './clinics-section';
 import { ComparabilitySection } from './comparability-section';
 import { ExportsSection } from './exports-section';
 import { KeepingSection } from './keeping-section';
+import { LeanSection } from './lean-section';
 import { LogSection } from './log-section';
 import { PassphraseSection } from './passphrase-section';
 import { PrivacySection } from './privacy-section';
@@ -38,6 +39,7 @@ export const SettingsScreen = () => {
           <WhoSection />
           <WordsSection />
           <ProgramsSection />
+          <LeanSection />
           <ComparabilitySection />
           <KeepingSection />
           <PassphraseSection />

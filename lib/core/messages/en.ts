@@ -30,6 +30,7 @@ import { settings } from './en/settings';
 import { settingsKeeping } from './en/settings-keeping';
 import { settingsLog } from './en/settings-log';
 import { settingsPrivacy } from './en/settings-privacy';
+import { settingsLean } from './en/settings-lean';
 import { settingsPrograms } from './en/settings-programs';
 import { shell } from './en/shell';
 import { table } from './en/table';
@@ -65,6 +66,7 @@ export const en = (f: Formatters) => ({
   settings: settings(f),
   settingsKeeping: settingsKeeping(f),
   settingsPrivacy: settingsPrivacy(f),
+  settingsLean: settingsLean(f),
   settingsPrograms: settingsPrograms(f),
   settingsLog: settingsLog(f),
   reasons,

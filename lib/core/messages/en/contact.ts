@@ -163,6 +163,7 @@ export const contact = (f: Formatters) => ({
   notSaid: '–',
   ruleOff: (p: { rule: string }) => `${p.rule}: switched off.`,
   shareNeedsLimit: 'The lean share of a loss is not looked at: the clinic has set no limit.',
+  shareEnterLimit: 'Enter one in Settings',
   retune: (p: { rule: string; n: number; of: number }) =>
     `${p.rule}: of ${f.plural(p.of, 'one person', '# people')} spoken to, ${f.number(p.n)} were not useful. Nothing changes by itself.`,
   switchTakes: (p: { n: number }) =>

@@ -12,6 +12,7 @@ export const settings = (f: Formatters) => ({
     who: 'Who is here',
     words: 'Words, units, level',
     programs: 'Programs',
+    lean: 'Lean tissue',
     comparability: 'Rules, settings file',
     keeping: 'Keeping',
     passphrase: 'Passphrase',
