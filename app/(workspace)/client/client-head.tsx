@@ -27,7 +27,7 @@ export const ClientHead = ({ detail, measure, actions }: ClientHeadProps) => {
   const wording = useWording();
   const { messages, formatters } = wording;
   const words = messages.client;
-  const { cohort } = useSession();
+  const { cohort, settings } = useSession();
   const { finding, more } = sinceWhen(detail, measure, wording);
   const marks = useClientMarks(detail.client);
   const name = shownName(marks, detail);
@@ -38,9 +38,12 @@ export const ClientHead = ({ detail, measure, actions }: ClientHeadProps) => {
   const unseen = last === undefined ? 0 : daysBetween(last.date, cohort.summary.asOf);
   const sex = detail.sexForEquations;
   const change = currentChange(detail, measure);
+  const error = cohort.precision(settings.level).find((row) => row.measure === measure);
+  const isProvisional =
+    change?.tier === 2 || (change?.tier === 1 && change.errorGroup === null && error?.provisional === true);
   const says = [
     ...more,
-    ...(change?.tier === 2 ? [words.provisional] : []),
+    ...(isProvisional ? [words.provisional] : []),
     ...(cohort.errorFrom === 'everyone' || change === undefined || change.lsc === null || change.guard === 'stop'
       ? []
       : [words.errorOf({ group: change.errorGroup, by: cohort.errorFrom })]),

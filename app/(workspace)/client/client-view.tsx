@@ -34,13 +34,13 @@ const keyOf = (row: ChangeRow): string =>
 export const ClientView = ({ detail }: { readonly detail: ClientDetail }) => {
   const wording = useWording();
   const { filter } = useFilter();
-  const { messages, formatters, valueWords, guardsOf, programs, lean } = wording;
+  const { messages, formatters, valueWords, guardsOf, programs, lean, errorFrom } = wording;
   const words = messages.client;
   const measure = judgedMeasure(detail, filter.measure);
   const facts = useValueFacts(measure);
   const columnWording = useMemo(
-    () => ({ messages, formatters, valueWords, guardsOf, programs, lean }),
-    [messages, formatters, valueWords, guardsOf, programs, lean],
+    () => ({ messages, formatters, valueWords, guardsOf, programs, lean, errorFrom }),
+    [messages, formatters, valueWords, guardsOf, programs, lean, errorFrom],
   );
   const pairs = useMemo(() => pairColumns(measure, columnWording), [measure, columnWording]);
   const latest = useMemo(

@@ -64,6 +64,18 @@ const sinceBefore = (row: ChangeRow, wording: Wording): string => {
   }
 };
 
+/** What the client's other open programs say of the same value: each judges from its own baseline. */
+const inOtherPrograms = (detail: ClientDetail, row: ChangeRow, wording: Wording): string[] => {
+  const open = new Set(
+    detail.enrolments.filter(({ end }) => end === null || end >= row.to).map(({ program }) => program),
+  );
+  return detail.latestChanges
+    .filter(({ measure, program }) => measure === row.measure && program !== row.program && open.has(program))
+    .map((other) =>
+      wording.messages.client.inProgram({ program: other.program, finding: sinceBaseline(other, wording) }),
+    );
+};
+
 /** Since when? The finding from baseline to latest, then what the last step adds. */
 export const sinceWhen = (
   detail: ClientDetail,
@@ -81,5 +93,8 @@ export const sinceWhen = (
   const more = step === undefined || (step.from === row.from && step.to === row.to) ? [] : [sinceBefore(step, wording)];
   const own = detail.enrolments.findLast(({ program }) => program === row.program)?.weightIntended ?? null;
   const meant = meantSentence(row, wording, own);
-  return { finding: sinceBaseline(row, wording), more: [...meant, ...weightPart(row, wording), ...more] };
+  return {
+    finding: sinceBaseline(row, wording),
+    more: [...meant, ...weightPart(row, wording), ...more, ...inOtherPrograms(detail, row, wording)],
+  };
 };

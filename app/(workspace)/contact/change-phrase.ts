@@ -15,6 +15,8 @@ export interface Wording {
   readonly programs: Settings['programs'];
   /** The clinic's lean value. */
   readonly lean: Cohort['lean'];
+  /** Whose error judges a pair. */
+  readonly errorFrom: Cohort['errorFrom'];
 }
 
 /** *Fat-free mass ▼ down 2.7 kg since 8 September 2025 (12 weeks)*. */

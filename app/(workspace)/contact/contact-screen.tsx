@@ -42,6 +42,7 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
             <SetAsideNote />
             {unchecked ? <p>{reasons.long.bmi_not_recorded}</p> : null}
             <p>{words.made({ value: valueWords(cohort.lean).name, level: filter.level })}</p>
+            <p>{words.regression}</p>
           </>
         }
       >

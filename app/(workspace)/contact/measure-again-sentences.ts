@@ -1,5 +1,6 @@
 import type { MeasureAgainRow } from '../../../lib/cohort/types/contact-lists';
 import { againstPhrase, changePhrase, type Wording } from './change-phrase';
+import { careSentences } from './care-sentences';
 import { ruleReasons } from './reason-groups';
 
 /** One client's paragraph on *Measure again*, in its parts. */
@@ -20,6 +21,9 @@ export const measureAgainSentences = (row: MeasureAgainRow, wording: Wording): M
   const change = row.change === null ? '' : changePhrase(row.change, wording);
   const beyond = row.change === null ? '' : againstPhrase(row.change, wording, row.why === 'near-threshold');
   const finding = words.why[row.why]({ ...dates, reasons, change, beyond });
-  const more = row.otherBaseline === null ? '' : words.otherBaseline({ date: formatters.date(row.otherBaseline) });
+  const more = [
+    ...(row.otherBaseline === null ? [] : [words.otherBaseline({ date: formatters.date(row.otherBaseline) })]),
+    ...(row.change === null ? [] : careSentences(row.change, wording, false)),
+  ].join(' ');
   return { finding, more, next: words.nextAgain[row.why]({ baseline: dates.baseline }) };
 };

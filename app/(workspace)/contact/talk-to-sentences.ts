@@ -2,6 +2,7 @@ import type { Level } from '../../../lib/cohort/types/filter';
 import type { TalkToRow } from '../../../lib/cohort/types/contact-lists';
 import { reasonSentence, weightQuestion } from './reason-sentence';
 import { meantSentence } from './meant-sentence';
+import { careSentences } from './care-sentences';
 import { againstPhrase, changePhrase, type Wording } from './change-phrase';
 
 /** One client's paragraph on *Talk to*, in its parts. */
@@ -96,6 +97,7 @@ export const talkToSentences = (row: TalkToRow, level: Level, wording: Wording):
       ...weightSentence(row, wording),
       ...fitsSentence(row, wording),
       ...bestSentence(row, wording),
+      ...careSentences(change, wording, true),
     ].join(' '),
     next: row.seenAtTwoVisits ? messages.contact.nextTalkTwice : messages.contact.nextTalkOnce,
   };

@@ -15,5 +15,6 @@ export const useWording = (): Wording => {
     guardsOf: cohort.guards,
     programs: settings.programs,
     lean: cohort.lean,
+    errorFrom: cohort.errorFrom,
   };
 };

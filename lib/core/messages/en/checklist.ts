@@ -19,7 +19,7 @@ export const checklist = (f: Formatters) => ({
     caution: 'Read with care',
   },
   ask: [
-    'An implanted electronic device (heart, nerve, pump): follow the device’s instructions and the clinic’s rule before measuring.',
+    'An implanted electronic device (heart, nerve, pump): follow the device’s instructions and the clinic’s rule before measuring. Published series found no interference in small groups (6 cohorts, 531 patients; Heart Rhythm O2 2025;6(12)); that is not a clearance.',
     'Pregnant, or a birth within the last twelve weeks: no estimates are made.',
     'Swelling or fluid collected in the body, heart failure, cirrhosis, an infusion: note it; kilograms of muscle or fat are not reliable.',
     'Dialysis: note the hours since the last session; only visits at the same time after one are compared.',

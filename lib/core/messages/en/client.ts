@@ -49,12 +49,13 @@ export const client = (f: Formatters) => ({
       `Since the visit before (${p.date}): ${p.change}, no threshold.`,
     guarded: (p: { date: string }) => `Against the visit before (${p.date}) no result is given.`,
   },
+  inProgram: (p: { program: string; finding: string }) => `${p.program}: ${p.finding}`,
   errorOf: (p: { group: string | null; by: 'device' | 'site' | 'program' | 'operator' }) =>
     p.group === null
       ? `Judged by everyone’s error, from people unlike these: no ${p.by} with an error of its own holds both visits.`
       : `Judged by the error of ${p.group} alone.`,
   errorOfGroup: (p: { why: string; group: string }) => `${p.why}; error of ${p.group}`,
-  provisional: 'The error is provisional: fewer than 30 degrees of freedom.',
+  provisional: 'The error is provisional: fewer than 30 degrees of freedom, or from fewer than 15 people.',
   notSeenSince: (p: { date: string; weeks: number }) => `Not seen since ${p.date} (${f.number(p.weeks)} weeks).`,
   sexes: (p: { recorded: string; used: string }) =>
     `Sex is recorded as ${p.recorded}. The equations use ${p.used} for every visit until it is decided.`,

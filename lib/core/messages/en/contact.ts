@@ -42,6 +42,8 @@ export const contact = (f: Formatters) => ({
     `${f.plural(p.checked, '# client', '# clients')} checked. There is no own between-day error study, so nobody can be listed by it.`,
   made: (p: { value: string; level: number }) =>
     `Listed, at the latest visit within six weeks in an open program: ${p.value} changed from baseline beyond what the program lets expect by more than this clinic’s measurement error (${f.number(p.level)} %), or another rule below. Seen at two visits stands first, then the largest unexpected change.`,
+  regression:
+    'People listed for an extreme value tend to move back on their own. A repeat takes the place of the flagged visit; the two are never averaged.',
   emptyTalk: 'Nobody’s change is beyond error and expectation.',
   emptyAgain: 'Nobody’s latest visit has to be measured again.',
   program: (p: { program: string; week: number | null }) =>
@@ -66,6 +68,7 @@ export const contact = (f: Formatters) => ({
   },
   howSure: (p: { visits: string; tier: string; level: number; comparable: string }) =>
     `${p.visits}; ${p.tier} at ${f.number(p.level)} %; ${p.comparable}.`,
+  withCare: (p: { what: string }) => `To be read with care: ${p.what}.`,
   seenTwice: 'Seen at two visits',
   seenOnce: 'First sight, at one visit',
   readings: (p: { from: number; to: number }) =>
