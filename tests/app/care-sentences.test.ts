@@ -20,7 +20,7 @@ test('a row says what a wider setting let in and which cautions hold, once; what
     lsc: 1.2,
   } as const;
   expect(said(change, 'everyone')).toEqual([
-    'To be read with care: another posture, exercise before is not known at one visit, and converted between devices by the cross-check.',
+    'To be read with care: another posture, exercise before is not known at one visit and converted between devices by the cross-check.',
   ]);
   expect(said(change, 'everyone', false)).toEqual([
     'To be read with care: converted between devices by the cross-check.',

@@ -22,10 +22,9 @@ export const careSentences = (
   withRules: boolean,
 ): readonly string[] => {
   const { messages, formatters, errorFrom } = wording;
-  const reasons = [
-    ...(withRules ? ruleReasons(change.reasons) : []),
-    ...change.reasons.filter((reason) => SAID.includes(reason)),
-  ];
+  const isSaid = (reason: Reason): boolean => SAID.includes(reason);
+  const rules = withRules ? ruleReasons(change.reasons).filter((reason) => !isSaid(reason)) : [];
+  const reasons = [...rules, ...change.reasons.filter(isSaid)];
   const what = formatters.list(reasons.map((reason) => messages.reasons.short[reason]));
   return [
     ...(reasons.length === 0 ? [] : [messages.contact.withCare({ what })]),
