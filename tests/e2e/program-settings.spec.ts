@@ -34,6 +34,30 @@ test('a program is set with what is wrong beside the field, and an enrolment end
     .click();
   await expect(section).not.toContainText('10 ± 4');
 
+  // One value of lean tissue decides: the list follows it, and says what programs expect of no value of theirs.
+  const lean = page.getByRole('region', { name: 'Lean tissue' });
+  await expect(lean).toContainText('Every visit here was measured standing');
+  await lean.getByLabel('Limit for the lean share of a loss, %').fill('0');
+  await expect(lean.getByRole('alert')).toContainText('A number above 0 and up to 100');
+  await lean.getByLabel('Limit for the lean share of a loss, %').fill('');
+  await lean.getByRole('button', { name: 'Keep the limit' }).click();
+  await expect(lean).toContainText('Lists and results are counted anew');
+  await lean.getByLabel('Value for lean tissue').selectOption('fat-free mass, as exported');
+  await expect(lean).toContainText('One program says what it lets expect of another value');
+  await openScreen(page, '/contact/');
+  await expect(page.getByRole('main')).toContainText('fat-free mass, as exported changed from baseline');
+  await page.getByRole('link', { name: 'Enter one in Settings' }).click();
+  await expect(lean).toBeVisible();
+  for (let undone = 0; undone < 2; undone += 1) {
+    await page
+      .getByRole('button', { name: /^Undo: Settings changed/ })
+      .first()
+      .click();
+    await expect(page.getByText('Undone: Settings changed.')).toBeVisible();
+  }
+  await expect(lean.getByLabel('Value for lean tissue')).toHaveValue('ffm');
+  await expect(lean.getByLabel('Limit for the lean share of a loss, %')).toHaveValue('35');
+
   // Whoever has left is ended with a reason on their own page, and leaves the list.
   await openScreen(page, '/client/?c=155');
   await page.getByRole('button', { name: 'End Weight management' }).click();

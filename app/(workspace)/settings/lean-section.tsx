@@ -8,8 +8,8 @@ import { useActing } from '../../_state/use-acting';
 import { useValueNames } from '../../_state/use-value-names';
 import { useSession } from '../../_state/workspace-provider';
 import { ActNote } from '../../_ui/act-note';
+import { LabelledInput } from '../../_ui/labelled-input';
 import { LabelledSelect } from '../../_ui/labelled-select';
-import { ProblemField } from './problem-field';
 import styles from './settings-screen.module.css';
 import { SettingsSection } from './settings-section';
 import { typedNumber } from './typed-number';
@@ -71,19 +71,21 @@ export const LeanSection = () => {
             <p className={styles.warning}>{words.expected({ programs: without, value: nameOf(lean) })}</p>
           )}
           <form className={styles.fields} onSubmit={submit}>
-            <ProblemField
+            <LabelledInput
               label={words.limit}
+              type="text"
+              inputMode="decimal"
               value={draft ?? kept}
-              maxLength={5}
-              hint={words.limitHint}
-              invalid={limit === undefined}
-              problems={limit === undefined ? [words.limitWrong] : []}
               onChange={setDraft}
+              maxLength={5}
             />
             <button type="submit" className="button" disabled={acting.busy || limit === undefined}>
               {words.limitSave}
             </button>
           </form>
+          <p className="quiet small" role={limit === undefined ? 'alert' : undefined}>
+            {limit === undefined ? words.limitWrong : words.limitHint}
+          </p>
           <ActNote acting={acting} />
         </div>
       </WritingPart>
