@@ -1,7 +1,7 @@
 'use client';
 
 import { useState, type FormEvent } from 'react';
-import { LEAN_VALUES } from '../../../lib/cohort/lean-values';
+import { LEAN_VALUES } from '../../../lib/measures/lean-values';
 import type { Settings } from '../../../lib/cohort/settings';
 import { useMessages } from '../../_state/language-provider';
 import { useActing } from '../../_state/use-acting';

@@ -1,4 +1,4 @@
-import type { MeasureId } from '../measures/measure-id';
+import type { MeasureId } from './measure-id';
 
 /** Values of lean tissue of which a clinic chooses one; a fall of it is a loss. */
 export const LEAN_VALUES: readonly MeasureId[] = [
