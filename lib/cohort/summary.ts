@@ -54,7 +54,7 @@ export const summaryOf = async (
   COUNT(*) FILTER (WHERE visit_date >= p.monday) AS since_monday,
   COUNT(*) FILTER (WHERE visit_date >= p.monday AND broken & ${String(masksFor(model.masks, model.catalogue.measure(model.lean)).no)} = 0 AND guards = 0
     AND NOT (${outsidePath(model.catalogue.measure(model.lean), 'visits')})) AS usable,
-  COUNT(r_h) AS with_impedance, COUNT(bmi) AS with_bmi,
+  COUNT(*) FILTER (WHERE by_procedure <> 0) AS by_procedure, COUNT(r_h) AS with_impedance, COUNT(bmi) AS with_bmi,
   COUNT(*) FILTER (WHERE posture = 'standing') AS standing, COUNT(*) FILTER (WHERE posture = 'lying') AS lying
 FROM visits CROSS JOIN params AS p`);
   const [coverageRow] = await engine.query(coverageQuery);
@@ -64,7 +64,7 @@ FROM visits CROSS JOIN params AS p`);
   const sites = await engine.query("SELECT DISTINCT site FROM visits WHERE site <> '' ORDER BY site");
   const rank = isExported(model.catalogue.measure(model.lean)) ? 'pair_rank_exported' : 'pair_rank';
   const [pairs] = await engine.query(`SELECT COUNT(*) FILTER (WHERE ${rank} <= 1) AS strict,
-  COUNT(*) FILTER (WHERE ${rank} <= 2) AS caution, COUNT(*) AS every
+  COUNT(*) FILTER (WHERE ${rank} <= 2) AS caution, COUNT(*) AS every, COUNT(*) FILTER (WHERE ${rank} = 1) AS by_procedure
 FROM pairs WHERE purpose = 1 AND bases & ${String(1 << lean.index)} <> 0`);
   const coverage = coverageFrom(coverageRow);
   const pairsBySetting = {
@@ -87,6 +87,7 @@ FROM pairs WHERE purpose = 1 AND bases & ${String(1 << lean.index)} <> 0`);
     hasImpedance: count(totals, 'with_impedance') > 0,
     knowsBmi: count(totals, 'with_bmi') > 0,
     pairsBySetting,
+    byProcedure: { visits: count(totals, 'by_procedure'), pairs: count(pairs, 'by_procedure') },
     openingSetting: settings.comparable ?? openingOf(pairsBySetting),
     posture: postureOf(totals),
   };

@@ -59,6 +59,7 @@ export const comparabilityPart = async (
     first === undefined ? [] : (await cohort.coverage(by, first)).map(coveragePart);
   return {
     opening_setting: cohort.summary.openingSetting,
+    by_procedure: cohort.summary.byProcedure,
     rules: cohort.rules.map(rulePart),
     settings: settings.map(settingPart),
     coverage: { site: await coverage('site'), operator: await coverage('operator'), month: await coverage('month') },

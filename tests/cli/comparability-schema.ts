@@ -6,6 +6,7 @@ const nullable = z.number().nullable();
 /** Which visits may be compared: rules in force, settings side by side, completeness of the record. */
 export const comparabilitySchema = z.strictObject({
   opening_setting: z.enum(['strict', 'caution', 'all']),
+  by_procedure: z.strictObject({ visits: z.number(), pairs: z.number() }),
   rules: z.array(
     z.strictObject({
       rule: z.string(),

@@ -243,6 +243,7 @@ describe('a written procedure', () => {
     const cohort = await cohortOf(engine, [...rows, ...WITNESS], procedure());
     expect((await latestOf(cohort, 'a', 'ffm')).admitted).toBe(true);
     expect(cohort.summary.pairsBySetting).toEqual({ strict: 2, caution: 2, all: 2 });
+    expect(cohort.summary.byProcedure).toEqual({ visits: 1, pairs: 1 });
   });
 
   test('stands also where nobody records the condition', async () => {

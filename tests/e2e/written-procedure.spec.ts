@@ -32,6 +32,10 @@ test('files without condition columns lead to one question, and the answer makes
   await expect(page.getByRole('region', { name: 'State of the data' })).toContainText('Conditions by procedure.');
   await expect(page.getByRole('region', { name: 'State of the data' })).toContainText(/by procedure [1-9]\d*\s%/);
 
+  await openScreen(page, '/repeatability/');
+  await expect(page.getByRole('main')).toContainText(
+    /By procedure: at [\d,]+ of [\d,]+ visits a declared procedure stands .+, and [\d,]+ of the clinic’s [\d,]+ comparable/,
+  );
   await openScreen(page, '/import/');
   const conditions = page.getByRole('region', { name: 'Conditions' });
   await expect(conditions).toContainText(

@@ -83,6 +83,7 @@ export const methodsInput = (
       hasImpedance: true,
       knowsBmi: true,
       pairsBySetting: { strict: 40, caution: 52, all: 61 },
+      byProcedure: { visits: 45, pairs: 4 },
       openingSetting: 'strict',
       posture: 'lying',
     },

@@ -7,7 +7,7 @@ import { useFilter } from '../../_state/use-filter';
 import { useNamedMeasure } from '../../_state/use-named-measure';
 import { useSession } from '../../_state/workspace-provider';
 import { Sentence } from '../../_ui/sentence';
-import { SetAsideNote } from '../../_ui/set-aside-note';
+import { BesideCounts } from '../../_ui/beside-counts';
 
 interface ComparabilityHeadProps {
   readonly rows: readonly SettingRow[];
@@ -29,7 +29,7 @@ export const ComparabilityHead = ({ rows, choice }: ComparabilityHeadProps) => {
       detail={
         <>
           <p>{`${opening} ${guarded} ${words.notTransitive}`}</p>
-          <SetAsideNote />
+          <BesideCounts />
         </>
       }
       actions={choice}

@@ -7,7 +7,7 @@ import { useFilter } from '../../_state/use-filter';
 import { useValueWords } from '../../_state/use-value-words';
 import { useSession } from '../../_state/workspace-provider';
 import { Sentence } from '../../_ui/sentence';
-import { SetAsideNote } from '../../_ui/set-aside-note';
+import { BesideCounts } from '../../_ui/beside-counts';
 import { Failing, Loading } from '../../_ui/states';
 import { byErrorAlone } from './by-error-alone';
 import styles from './contact-screen.module.css';
@@ -39,7 +39,7 @@ const ContactView = ({ lists }: { readonly lists: ContactLists }) => {
                 ? words.yieldUnknown({ checked: lists.checked })
                 : words.yield({ ...expected, checked: lists.checked, listed: lists.talkTo.length })}
             </p>
-            <SetAsideNote />
+            <BesideCounts />
             {unchecked ? <p>{reasons.long.bmi_not_recorded}</p> : null}
             <p>{words.made({ value: valueWords(cohort.lean).name, level: filter.level })}</p>
             <p>{words.regression}</p>

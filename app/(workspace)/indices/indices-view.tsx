@@ -16,6 +16,7 @@ import { DataTable } from '../../_ui/data-table';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LinkedPoints } from '../../_ui/linked-points';
 import { rowNameHandlers } from '../../_ui/row-name';
+import { BesideCounts } from '../../_ui/beside-counts';
 import { Sentence } from '../../_ui/sentence';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { useOpenPath } from '../../_ui/use-open-path';
@@ -84,7 +85,15 @@ export const IndicesView = ({ points, client, onClear }: IndicesViewProps) => {
 
   return (
     <div className={styles.screen}>
-      <Sentence detail={level} actions={clear}>
+      <Sentence
+        detail={
+          <>
+            <p>{level}</p>
+            <BesideCounts />
+          </>
+        }
+        actions={clear}
+      >
         {client === undefined ? indexFinding(points, words) : pathFinding(client, wording, 'named')}
       </Sentence>
       <div className="split">

@@ -20,7 +20,7 @@ import { FigureFrame } from '../../_ui/figure-frame';
 import { LinkedPoints } from '../../_ui/linked-points';
 import { rowNameHandlers } from '../../_ui/row-name';
 import { Sentence } from '../../_ui/sentence';
-import { SetAsideNote } from '../../_ui/set-aside-note';
+import { BesideCounts } from '../../_ui/beside-counts';
 import { useFigureContext } from '../../_ui/use-figure-context';
 import { useNarrow } from '../../_ui/use-narrow';
 import { ByErrorTable } from './by-error-table';
@@ -92,7 +92,7 @@ export const ProgramsView = ({ rows, purpose, review, reviews, choice }: Program
         detail={
           <>
             <p>{words.notCompared}</p>
-            <SetAsideNote />
+            <BesideCounts />
             {unchecked.map((sentence) => (
               <p key={sentence}>{sentence}</p>
             ))}

@@ -15,6 +15,7 @@ import { FilterLink } from '../../_ui/filter-link';
 import { FigureFrame } from '../../_ui/figure-frame';
 import { LinkedPoints } from '../../_ui/linked-points';
 import { rowNameHandlers } from '../../_ui/row-name';
+import { BesideCounts } from '../../_ui/beside-counts';
 import { Sentence } from '../../_ui/sentence';
 import { Empty } from '../../_ui/states';
 import { useFigureContext } from '../../_ui/use-figure-context';
@@ -72,6 +73,7 @@ export const RepeatabilityScreen = () => {
             {answerDetail(chosen, filter.level, words).map((line) => (
               <p key={line}>{line}</p>
             ))}
+            <BesideCounts />
           </div>
         }
       >

@@ -7,7 +7,7 @@ import { DataTable } from '../../_ui/data-table';
 import { rowNameHandlers } from '../../_ui/row-name';
 import { SegmentedChoice } from '../../_ui/segmented-choice';
 import { Sentence } from '../../_ui/sentence';
-import { SetAsideNote } from '../../_ui/set-aside-note';
+import { BesideCounts } from '../../_ui/beside-counts';
 import { measuredWays } from './measured-ways';
 import { useShownSex } from './use-shown-sex';
 import { betweenColumns, meanVectorColumns, pairedColumns, pointColumns, type MeanVectorRow } from './vector-columns';
@@ -64,7 +64,7 @@ export const VectorsView = ({ analysis }: { readonly analysis: VectorAnalysis })
           <>
             <p>{words.leadShort}</p>
             {leftOut === '' ? null : <p>{leftOut}</p>}
-            <SetAsideNote />
+            <BesideCounts />
             {ways.map((sentence) => (
               <p key={sentence}>{sentence}</p>
             ))}

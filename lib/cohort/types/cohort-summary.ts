@@ -30,6 +30,8 @@ export interface CohortSummary {
   readonly knowsBmi: boolean;
   /** Baseline→latest pairs of the lean value that each setting holds. */
   readonly pairsBySetting: Readonly<Record<ComparableSetting, number>>;
+  /** Visits of which a declared procedure stands for a condition, and how many of the strict pairs rest on that. */
+  readonly byProcedure: { readonly visits: number; readonly pairs: number };
   /** The strictest setting that holds pairs. */
   readonly openingSetting: ComparableSetting;
   readonly posture: 'standing' | 'lying' | 'mixed' | 'unknown';

@@ -11,7 +11,7 @@ export const importConditions = (f: Formatters) => ({
       p.columns.map((column) => importColumns[column] ?? column),
     )} ${p.columns.length === 1 ? 'is' : 'are'} missing or empty in every row.`,
   explanation:
-    'If your clinic keeps a written procedure, declare what it requires. These conditions then count as met by procedure, every n says so, and a recorded “no” still beats it. Without one, changes are compared all the same, and nothing is known about the conditions behind them.',
+    'If your clinic keeps a written procedure, declare what it requires. These conditions then count as met by procedure, beside the counts stands how many rest on it, and a recorded “no” still beats it. Without one, changes are compared all the same, and nothing is known about the conditions behind them.',
   conditionsLabel: 'The procedure requires',
   all: 'All of these',
   site: 'Where',

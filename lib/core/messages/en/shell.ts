@@ -70,6 +70,8 @@ export const shell = (f: Formatters) => ({
         ? []
         : [f.plural(p.setAside, '# reading was set aside by the clinic', '# readings were set aside by the clinic')]),
     ].join('; '),
+  byProcedure: (p: { visits: number; all: number; pairs: number; comparable: number }) =>
+    `By procedure: at ${f.number(p.visits)} of ${f.number(p.all)} visits a declared procedure stands for conditions that were not recorded, and ${f.number(p.pairs)} of the clinic’s ${f.number(p.comparable)} comparable pairs of baseline and latest visit rest on it.`,
   leftOut: (p: { setAside: number }) =>
     f.plural(
       p.setAside,
