@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { bivariateComponents } from '../../lib/stats/bivariate-components';
 import { bivariateThreshold } from '../../lib/stats/bivariate-threshold';
 import { bivariateVarianceOfChange } from '../../lib/stats/bivariate-variance-of-change';
+import { eigen2x2 } from '../../lib/stats/eigen-2x2';
 import { fUpperTail } from '../../lib/stats/f-upper-tail';
 import { fluidAndCellAxes } from '../../lib/stats/fluid-and-cell-axes';
 import { mahalanobis } from '../../lib/stats/mahalanobis';
@@ -51,6 +52,8 @@ describe('the error of two values together', () => {
   });
 
   it('has no negative day part: an eigenvalue below zero is set to zero in the metric of repositioning', () => {
+    const naive = matrix(40 - 0.5 * 20, 5 - 0.5 * 2, 0.8 - 0.5 * 1.2);
+    expectPrinted(eigen2x2(naive).minor, -0.327572719, 9);
     const components = componentsOf({
       within: matrix(20, 2, 1.2),
       dfWithin: 1,

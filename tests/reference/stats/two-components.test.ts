@@ -104,6 +104,19 @@ describe('an estimated precision error', () => {
     expectPrinted(100 * tTwoSidedP(thresholdFactor(0.95, 30), df), share, decimals);
   });
 
+  it.each([
+    [0.8, 20.98],
+    [0.9, 11.04],
+  ])('on 30 degrees of freedom calls more than the rest of %d changed with the factor z', (level, share) => {
+    expectPrinted(100 * tTwoSidedP(thresholdFactor(level, 30), 30), share, 2);
+  });
+
+  it('has factors of t that are larger than z by little on 30 and by much on 10 degrees of freedom', () => {
+    const ratio = (df: number): number => thresholdFactor(0.95, df, 'always-t') / thresholdFactor(0.95, 30);
+    expectPrinted(ratio(30), 1.041995, 6);
+    expectPrinted(ratio(10), 1.136826, 6);
+  });
+
   it('has the factors of t, and the cautious factor, for the difference of two single visits', () => {
     const ofDifference = (level: number, df: number): number => Math.SQRT2 * thresholdFactor(level, df, 'always-t');
     expectPrinted(ofDifference(0.95, 30), 2.888209406, 9);
