@@ -4,7 +4,8 @@
  *
  * @param errorVariance s_b² + s_w²/k, squared unit. @param firstVariance squared unit.
  * @returns undefined where the first values do not differ.
- * Source: attenuation by error in the predictor; check values from the formula.
+ * Source: least squares where the error is unrelated to all else (attenuation by error in the predictor); held against the
+ * least-squares line of a general-purpose library.
  */
 export const slopeFromError = (errorVariance: number, firstVariance: number): number | undefined =>
   firstVariance > 0 ? -errorVariance / firstVariance : undefined;

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { linearRegression, variance } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 import { binomialUpperTail } from '../../lib/stats/binomial-upper-tail';
 import { changeSpread } from '../../lib/stats/change-spread';
@@ -7,7 +8,7 @@ import { normalUpperTail } from '../../lib/stats/normal-upper-tail';
 import { signTestP } from '../../lib/stats/sign-test-p';
 import { slopeFromError } from '../../lib/stats/slope-from-error';
 import { tQuantile } from '../../lib/stats/t-quantile';
-import { expectPrinted } from './expect-close';
+import { expectClose, expectPrinted } from './expect-close';
 
 const Z = 1.959963984540054;
 
@@ -55,6 +56,19 @@ test('the spread of 40 changes against their error', () => {
   expectPrinted(found?.trueSd, Math.sqrt(0.48), 12);
   expect(changeSpread(0.5, 0.72, 40, 30)?.trueSd).toBe(0);
   expect([changeSpread(1, 0, 40, 30), changeSpread(1, 1, 1, 30)]).toEqual([undefined, undefined]);
+});
+
+// Every combination of a true value and the errors of two visits once: nobody changed, and error is unrelated to all else.
+test('the slope that error alone makes is the least-squares slope where nobody changed', () => {
+  const [spread, error] = [3, 0.8];
+  const signs = [-1, 1];
+  const points = signs.flatMap((truth) =>
+    signs.flatMap((first) =>
+      signs.map((second) => [truth * spread + first * error, (second - first) * error] as [number, number]),
+    ),
+  );
+  const firstVariance = variance(points.map(([value]) => value));
+  expectClose(slopeFromError(error ** 2, firstVariance) ?? NaN, linearRegression(points).m);
 });
 
 test('the slope that error alone makes, from its formula by hand', () => {
