@@ -64,13 +64,13 @@ const sinceBefore = (row: ChangeRow, wording: Wording): string => {
   }
 };
 
-/** What the client's other open programs say of the same value: each judges from its own baseline. */
+/** What the client's other programs say that had not ended at the latest visit: each judges from its own baseline. */
 const inOtherPrograms = (detail: ClientDetail, row: ChangeRow, wording: Wording): string[] => {
-  const open = new Set(
+  const running = new Set(
     detail.enrolments.filter(({ end }) => end === null || end >= row.to).map(({ program }) => program),
   );
   return detail.latestChanges
-    .filter(({ measure, program }) => measure === row.measure && program !== row.program && open.has(program))
+    .filter(({ measure, program }) => measure === row.measure && program !== row.program && running.has(program))
     .map((other) =>
       wording.messages.client.inProgram({ program: other.program, finding: sinceBaseline(other, wording) }),
     );
