@@ -35,7 +35,7 @@ export const methods = (f: Formatters) => ({
   share: {
     inside: (p: { equation: string; inside: number; visits: number; excluded: boolean }) =>
       `${f.number(p.inside)} of ${f.plural(p.visits, '# visit lies', '# visits lie')} inside the group that ${p.equation} was made for; the others are ${p.excluded ? 'left without a result' : 'marked or held'}.`,
-    more: 'What they miss, on Methods',
+    more: 'Why visits lie outside the equation’s group, on Methods',
   },
   needs: {
     title: 'Fat-free mass cannot be computed from this data: no visit holds what an equation needs.',
